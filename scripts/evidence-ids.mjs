@@ -12,8 +12,7 @@ const target = fileURLToPath(new URL('../src/evidence/ids.ts', import.meta.url))
  * @returns {string[]} the ids of one file's records, in file order
  */
 function idsIn(file) {
-  /** @type {{ id: string }[]} */
-  const records = JSON.parse(readFileSync(`${evidenceDir}${file}`, 'utf8'));
+  const records = /** @type {{ id: string }[]} */ (JSON.parse(readFileSync(`${evidenceDir}${file}`, 'utf8')));
   return records.map((record) => record.id);
 }
 

@@ -1,0 +1,67 @@
+// Browser tests against the built page, as the local server serves it, on three sizes of screen. Uses an installed
+// Chromium; the flags keep it from calling home, which a closed network refuses many times at every start.
+import { createServer } from 'node:net';
+import { defineConfig } from '@playwright/test';
+
+/** A port nobody uses, so that two checkouts can be tested at once. */
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
+    });
+  });
+}
+
+// Read again by every worker, which inherits the environment and so the first one's choice.
+process.env['DOFFLINE_TEST_PORT'] ??= String(await freePort());
+const port = process.env['DOFFLINE_TEST_PORT'];
+
+const touch = { hasTouch: true };
+
+export default defineConfig({
+  testDir: 'test/browser',
+  testMatch: '**/*.spec.ts',
+  outputDir: 'test-results',
+  reporter: [
+    ['list'],
+    ['json', { outputFile: process.env['PLAYWRIGHT_JSON_OUTPUT_FILE'] ?? '.cache/browser.json' }],
+  ],
+  forbidOnly: process.env['CI'] === 'true',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  timeout: 30_000,
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    locale: 'en-GB',
+    timezoneId: 'Europe/London',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: process.env['DOFFLINE_CHROMIUM'] ?? '/usr/bin/chromium',
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  projects: [
+    { name: 'desk', use: { viewport: { width: 1280, height: 800 } } },
+    { name: 'tablet', use: { ...touch, viewport: { width: 1024, height: 768 } } },
+    { name: 'phone', use: { ...touch, viewport: { width: 390, height: 844 } } },
+  ],
+  webServer: {
+    command: 'node dist/server.js',
+    url: `http://127.0.0.1:${port}/`,
+    env: { PORT: port },
+    reuseExistingServer: false,
+    stdout: 'ignore',
+  },
+});

@@ -1,0 +1,61 @@
+// Reads the test runners' own reports, so that the totals are theirs and not guessed from what they print.
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { ROOT } from './install.mjs';
+
+/** @typedef {{ passed: number, failed: number, skipped: number }} Totals */
+
+/**
+ * Where a runner writes its report. An older one is removed, so that a runner that dies leaves none.
+ * @param {string} name
+ */
+export function freshReport(name) {
+  const file = join(ROOT, '.cache', 'reports', `${name}.json`);
+  mkdirSync(dirname(file), { recursive: true });
+  rmSync(file, { force: true });
+  return file;
+}
+
+/**
+ * @param {string} file
+ * @returns {unknown}
+ */
+function readJson(file) {
+  return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
+}
+
+/**
+ * A test file that could not even be loaded holds no test; it counts as one failure, or the total would look green.
+ * @param {string} file
+ * @returns {Totals | undefined} undefined when there is no report
+ */
+export function vitestTotals(file) {
+  const report =
+    /** @type {undefined | { numPassedTests: number, numFailedTests: number, numPendingTests: number, numTodoTests: number, testResults: { status: string, assertionResults: { status: string }[] }[] }} */ (
+      readJson(file)
+    );
+  if (report === undefined) return undefined;
+  const unloaded = report.testResults.filter(
+    (one) => one.status === 'failed' && !one.assertionResults.some((test) => test.status === 'failed'),
+  );
+  return {
+    passed: report.numPassedTests,
+    failed: report.numFailedTests + unloaded.length,
+    skipped: report.numPendingTests + report.numTodoTests,
+  };
+}
+
+/**
+ * @param {string} file
+ * @returns {Totals | undefined} undefined when there is no report
+ */
+export function playwrightTotals(file) {
+  const report =
+    /** @type {undefined | { stats: { expected: number, unexpected: number, flaky: number, skipped: number }, errors: unknown[] }} */ (
+      readJson(file)
+    );
+  if (report === undefined) return undefined;
+  const { expected, unexpected, flaky, skipped } = report.stats;
+  const broken = unexpected + flaky === 0 && report.errors.length > 0 ? 1 : 0;
+  return { passed: expected, failed: unexpected + flaky + broken, skipped };
+}
