@@ -1,6 +1,7 @@
 // The one door to evidence/*.json: typed access by id. Nothing is checked at run time; test/evidence/ checks every
 // record against a strict schema, and ids.ts makes a misspelt id a compile error.
 // Records with a `basis` get value and distribution here, from the record that they lean on.
+import durations from '../../evidence/durations.json' with { type: 'json' };
 import faceTouching from '../../evidence/face-touching.json' with { type: 'json' };
 import gloves from '../../evidence/gloves.json' with { type: 'json' };
 import handHygiene from '../../evidence/hand-hygiene.json' with { type: 'json' };
@@ -21,6 +22,7 @@ export type SlipEvidenceId = Extract<EvidenceId, `slip.${string}` | `circumstanc
 type WrittenRecord = Omit<EvidenceRecord, 'value'> & { readonly value?: EvidenceValue };
 
 const written = [
+  durations,
   faceTouching,
   gloves,
   handHygiene,
