@@ -4,7 +4,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { readSite, type ServedFile } from './files.ts';
 import { SECURITY_HEADERS } from './headers.ts';
 
-export const LOOPBACK = '127.0.0.1';
+const LOOPBACK = '127.0.0.1';
 
 /** Names by which a browser on this machine calls it. Any other is a foreign page that renamed its own host. */
 const OWN_NAMES: ReadonlySet<string> = new Set(['127.0.0.1', 'localhost', '[::1]']);
