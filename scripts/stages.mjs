@@ -61,7 +61,10 @@ export const CHECKS = [
   {
     name: 'format and lint (biome)',
     run: async () =>
-      judged(await run(bin('biome'), ['ci', '--error-on-warnings', '.']), /Checked (\d+) files?/),
+      judged(
+        await run(bin('biome'), ['check', '--colors=off', '--error-on-warnings', '.']),
+        /Checked (\d+) files?/,
+      ),
   },
   {
     name: 'lint with types (oxlint)',
