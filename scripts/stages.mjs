@@ -106,7 +106,7 @@ const build = {
 
 /** @returns {Promise<Outcome>} */
 async function browserTests() {
-  if (process.env['DOFFLINE_WITHOUT_BROWSER'] === '1') {
+  if (process.env.DOFFLINE_WITHOUT_BROWSER === '1') {
     return { status: 'skipped', note: 'DOFFLINE_WITHOUT_BROWSER=1 was set' };
   }
   const why = await whyNoBrowser();
@@ -148,7 +148,5 @@ export const STAGES = [
   unitTests,
   build,
   { name: 'browser tests (playwright)', run: browserTests },
-  ...(process.env['CI'] === 'true'
-    ? Object.entries(NODES).map(([name, version]) => onNode(name, version))
-    : []),
+  ...(process.env.CI === 'true' ? Object.entries(NODES).map(([name, version]) => onNode(name, version)) : []),
 ];

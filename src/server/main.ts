@@ -11,7 +11,7 @@ function wantedPort(value: string | undefined): number {
   return Number(value);
 }
 
-const port = wantedPort(process.env['PORT']);
+const port = wantedPort(process.env.PORT);
 const server = createStaticServer(fileURLToPath(new URL('app/', import.meta.url)));
 console.log(`Doffline is open at ${await listen(server, port)} (this machine only). Stop it with Ctrl+C.`);
 
