@@ -3,13 +3,15 @@
 import { existsSync } from 'node:fs';
 import { run } from './run.mjs';
 
-const CHROMIUM = process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium';
+const CHOSEN = process.env.DOFFLINE_CHROMIUM;
+const CHROMIUM = CHOSEN ?? '/usr/bin/chromium';
 
 const APT = { DEBIAN_FRONTEND: 'noninteractive' };
 
 /** @returns {Promise<string | undefined>} why there is no browser; undefined when there is one */
 export async function whyNoBrowser() {
   if (existsSync(CHROMIUM)) return undefined;
+  if (CHOSEN !== undefined) return `DOFFLINE_CHROMIUM names ${CHROMIUM}, which does not exist`;
   const byHand = 'install Debian’s package chromium, or set DOFFLINE_CHROMIUM to a Chromium program';
   if (!existsSync('/usr/bin/apt-get')) return `${CHROMIUM} is missing and there is no apt-get: ${byHand}`;
   if (process.getuid?.() !== 0) return `${CHROMIUM} is missing and only root may install it: ${byHand}`;
