@@ -38,6 +38,8 @@ export const SLIPS = [
   somebody('cross-line', 'slip.cross-line'),
   somebody('missed-tear', 'slip.missed-inspection', false),
   something('pinhole', 'circumstance.glove-pinhole'),
+  something('worn-through', 'circumstance.glove-perforated-in-use'),
+  something('unclean-hands', 'circumstance.dirty-lever'),
   something('soiled-strap', 'circumstance.soiled-strap'),
   something('soiled-back', 'circumstance.soiled-back'),
   something('full-bin', 'circumstance.full-bin'),

@@ -1,14 +1,20 @@
 // The one door to evidence/*.json: typed access by id. Nothing is checked at run time; test/evidence/ checks every
 // record against a strict schema, and ids.ts makes a misspelt id a compile error.
 // Records with a `basis` get value and distribution here, from the record that they lean on.
+import contaminationStudies from '../../evidence/contamination-studies.json' with { type: 'json' };
+import disinfection from '../../evidence/disinfection.json' with { type: 'json' };
 import durations from '../../evidence/durations.json' with { type: 'json' };
 import faceTouching from '../../evidence/face-touching.json' with { type: 'json' };
+import faultTrees from '../../evidence/fault-trees.json' with { type: 'json' };
 import gloves from '../../evidence/gloves.json' with { type: 'json' };
 import handHygiene from '../../evidence/hand-hygiene.json' with { type: 'json' };
 import humanReliability from '../../evidence/human-reliability.json' with { type: 'json' };
+import observers from '../../evidence/observers.json' with { type: 'json' };
 import practice from '../../evidence/practice.json' with { type: 'json' };
 import slips from '../../evidence/slips.json' with { type: 'json' };
 import sources from '../../evidence/sources.json' with { type: 'json' };
+import times from '../../evidence/times.json' with { type: 'json' };
+import transfer from '../../evidence/transfer.json' with { type: 'json' };
 import type { EvidenceId, SourceId } from './ids.ts';
 import type { EvidenceBasis, EvidenceRecord, EvidenceSource, EvidenceValue } from './types.ts';
 
@@ -22,13 +28,19 @@ export type SlipEvidenceId = Extract<EvidenceId, `slip.${string}` | `circumstanc
 type WrittenRecord = Omit<EvidenceRecord, 'value'> & { readonly value?: EvidenceValue };
 
 const written = [
+  contaminationStudies,
+  disinfection,
   durations,
   faceTouching,
+  faultTrees,
   gloves,
   handHygiene,
   humanReliability,
+  observers,
   practice,
   slips,
+  times,
+  transfer,
 ].flat() as unknown as readonly WrittenRecord[];
 
 const writtenById = new Map(written.map((record) => [record.id, record]));
@@ -80,7 +92,8 @@ export function evidenceText(id: EvidenceId): string {
 /** One number of a record whose value is a table, as `evidenceField('dependence.low', 'weight')`. */
 export function evidenceField(id: EvidenceId, field: string): number {
   const { value } = evidence(id);
-  const found = typeof value === 'object' && !Array.isArray(value) ? Reflect.get(value, field) : undefined;
+  const found: unknown =
+    typeof value === 'object' ? Object.entries(value).find(([key]) => key === field)?.[1] : value;
   if (typeof found !== 'number') throw new Error(`evidence: ${id} has no number ${field}`);
   return found;
 }

@@ -1,7 +1,7 @@
 // Hygiene, wiping, looking, speaking and moving: actions that take no item off. Times: WHO hand-rub and
 // hand-wash durations and drying times (evidence hygiene.*); the rest is judgement and says so there.
 import { clean, fixture, hands, part, place, slip, touch, type Move } from '../moves.ts';
-import { type Technique } from './technique.ts';
+import type { Technique } from './technique.ts';
 
 /** A lever or handle worked by hand is touched before cleaning, a tap again after it. */
 const REACH_PRODUCT: readonly Move[] = [

@@ -1,0 +1,107 @@
+// What goes on and comes off, opens and closes, and what an inspection is worth.
+import { type ItemId, itemKind } from '../domain/items.ts';
+import type { Move } from '../domain/moves.ts';
+import {
+  blockedBy,
+  coveredBy,
+  indexOf,
+  isBare,
+  type Layer,
+  outermost,
+  partSurface,
+  wears,
+  withLayers,
+} from './body.ts';
+import { contact, type Frame, itemAt, itemSides, owner, problem, replace, slipEvent } from './frame.ts';
+import { ALWAYS } from './plan.ts';
+
+const surfacesOf = (
+  frame: Frame,
+  person: string,
+  layer: { item: ItemId; side?: 'left' | 'right' },
+): readonly number[] =>
+  itemKind(layer.item).parts.map((part) => frame.registry.surface(partSurface(person, layer, part)));
+
+/** A lining touches what it lies on for as long as it is worn; it counts when the item leaves. */
+function lining(frame: Frame, index: number): void {
+  const body = owner(frame);
+  const layer = body.layers[index];
+  const kind = layer && itemKind(layer.item);
+  if (!layer || !kind?.parts.some((part) => part.id === 'inside')) return;
+  const inside = frame.registry.surface(
+    `${body.id}.${layer.item}.${layer.side ? `${layer.side}.` : ''}inside`,
+  );
+  const places = kind.parts.flatMap((part) => coveredBy(layer, part));
+  for (const below of new Set(places.map((place) => outermost(body, place, index)))) {
+    if (below) contact(frame, inside, frame.registry.surface(below), ALWAYS);
+  }
+}
+
+export function takeOff(frame: Frame, move: Extract<Move, { do: 'off' }>): void {
+  const item = itemAt(frame, move.item);
+  if (!item) return;
+  for (const side of itemSides(frame, move.side, item)) {
+    const body = owner(frame);
+    const index = indexOf(body, item, side);
+    if (index < 0) {
+      problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });
+      continue;
+    }
+    const holder = blockedBy(body, index, frame.step.items);
+    if (holder) problem(frame, 'held-by', { item, by: holder, person: body.id });
+    lining(frame, index);
+    const layer = body.layers[index];
+    if (layer) for (const surface of surfacesOf(frame, body.id, layer)) frame.gone.add(surface);
+    replace(
+      frame,
+      withLayers(
+        body,
+        body.layers.filter((_, at) => at !== index),
+      ),
+    );
+  }
+}
+
+export function putOn(frame: Frame, move: Extract<Move, { do: 'on' }>): void {
+  const item = itemAt(frame, move.item);
+  if (!item) return;
+  const kind = itemKind(item);
+  for (const side of itemSides(frame, move.side, item)) {
+    const body = owner(frame);
+    if (indexOf(body, item, side) >= 0) {
+      problem(frame, 'already-worn', { item, side: side ?? '', person: body.id });
+      continue;
+    }
+    if (item === 'outer-gloves' && side && isBare(body, side))
+      problem(frame, 'no-glove-beneath', { side, person: body.id });
+    const hole = kind.group === 'glove' ? [slipEvent(frame, 'pinhole', side)] : undefined;
+    const layer: Layer = {
+      item,
+      ...(side ? { side } : {}),
+      fastened: false,
+      ...(hole ? { hole } : {}),
+    };
+    replace(frame, withLayers(body, [...body.layers, layer]));
+  }
+}
+
+export function fasten(frame: Frame, fastened: boolean): void {
+  const item = itemAt(frame, 0);
+  const body = owner(frame);
+  if (!item) return;
+  if (!wears(body, item)) {
+    problem(frame, 'not-worn', { item, side: '', person: body.id });
+    return;
+  }
+  const change = (layer: Layer): Layer => (layer.item === item ? { ...layer, fastened } : layer);
+  replace(frame, withLayers(body, body.layers.map(change)));
+}
+
+/** After an inspection a hole matters only if it was missed. */
+export function look(frame: Frame, misses: Extract<Move, { do: 'look' }>['misses']): void {
+  const body = owner(frame);
+  if (!body.layers.some((layer) => layer.hole)) return;
+  const change = (layer: Layer): Layer =>
+    layer.hole ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, layer.side ?? '')] } : layer;
+  replace(frame, withLayers(body, body.layers.map(change)));
+}

@@ -1,0 +1,100 @@
+// One move of a technique, performed in a frame: contacts and cleaning here, the rest in dress.ts and posture.ts.
+import type { Condition, Move } from '../domain/moves.ts';
+import { product } from '../domain/products.ts';
+import { fasten, look, putOn, takeOff } from './dress.ts';
+import { actor, contact, type Frame, helper, itemAt, owner, problem, replace, slipEvent } from './frame.ts';
+import { ALWAYS, type Guard } from './plan.ts';
+import { bend, go, sitDown, standUp } from './posture.ts';
+import { fixtureFor, partsOf, resolve, under } from './resolve.ts';
+
+function applies(frame: Frame, only: Condition | undefined): boolean {
+  if (!only) return true;
+  const item = itemAt(frame, 0);
+  if (only.fastened !== undefined) {
+    const layer = owner(frame).layers.find((candidate) => candidate.item === item);
+    if ((layer?.fastened ?? false) !== only.fastened) return false;
+  }
+  if (only.helped !== undefined && (helper(frame) !== undefined) !== only.helped) return false;
+  return only.seated === undefined || (actor(frame).seated !== undefined) === only.seated;
+}
+
+/** Contacts with a fixture count only where it is worked the way the move says. */
+function workedAs(frame: Frame, move: Extract<Move, { do: 'touch' }>): boolean {
+  if (!move.only?.worked) return true;
+  const ref = move.b.at === 'fixture' ? move.b : undefined;
+  return ref !== undefined && fixtureFor(frame, ref.kind)?.worked === move.only.worked;
+}
+
+function guardOf(frame: Frame, move: Move, apart?: string): Guard {
+  return move.slip === undefined ? ALWAYS : [slipEvent(frame, move.slip, apart)];
+}
+
+/** A part meets what lies beneath it at its own places; anything else meets everything named. */
+function pairs(frame: Frame, move: Extract<Move, { do: 'touch' }>): readonly (readonly [string, string])[] {
+  if (move.a.at === 'part' && move.b.at === 'beneath') {
+    const item = move.b.item;
+    return partsOf(frame, item, move.a.parts, move.a.side).flatMap((part) =>
+      under(frame, item, part.places).map((below) => [part.id, below] as const),
+    );
+  }
+  const others = resolve(frame, move.b);
+  return resolve(frame, move.a).flatMap((a) => others.map((b) => [a, b] as const));
+}
+
+function touchMove(frame: Frame, move: Extract<Move, { do: 'touch' }>): void {
+  if (!workedAs(frame, move)) return;
+  const found = pairs(frame, move);
+  if (found.length === 0) return;
+  const when = guardOf(frame, move);
+  for (const [a, b] of found) contact(frame, frame.registry.surface(a), frame.registry.surface(b), when);
+}
+
+/** Whether cleaning with the step's product counts on this surface for this agent. */
+function credited(frame: Frame, surface: number, sprayed: boolean): boolean {
+  if (!frame.step.product) return false;
+  if (sprayed && !frame.procedure.policy.creditSpraying) return false;
+  const { suits, kills } = product(frame.step.product);
+  const material = frame.registry.material(surface);
+  const suited = (suits as readonly string[]).includes(material);
+  if (!suited)
+    problem(frame, 'product-unsuited', {
+      product: frame.step.product,
+      surface: frame.registry.surfaces[surface]?.id ?? '',
+    });
+  return suited && (kills as readonly string[]).includes(frame.agent);
+}
+
+function cleanMove(frame: Frame, move: Extract<Move, { do: 'clean' }>): void {
+  const found = resolve(frame, move.what);
+  if (found.length === 0) problem(frame, 'nothing-to-clean');
+  const side = 'side' in move.what && move.what.side !== 'both' ? move.what.side : '';
+  for (const id of found) {
+    const surface = frame.registry.surface(id);
+    const works = credited(frame, surface, move.sprayed ?? false);
+    const failure = works ? move.fails.map((what): Guard => [slipEvent(frame, what, side)]) : [ALWAYS];
+    frame.operations.push({ op: 'sanitise', a: surface, failure });
+  }
+}
+
+type Handler<Kind extends Move['do']> = (frame: Frame, move: Extract<Move, { do: Kind }>) => void;
+
+const HANDLERS: { readonly [Kind in Move['do']]: Handler<Kind> } = {
+  touch: touchMove,
+  clean: cleanMove,
+  off: takeOff,
+  on: putOn,
+  open: (frame) => fasten(frame, false),
+  close: (frame) => fasten(frame, true),
+  look: (frame, move) => look(frame, move.misses),
+  bend,
+  sit: sitDown,
+  stand: standUp,
+  go,
+  wet: (frame) => replace(frame, { ...actor(frame), wet: true }),
+  dry: (frame) => replace(frame, { ...actor(frame), wet: false }),
+};
+
+/** Performs one move. Problems are noted and the rest goes on as far as it can. */
+export function perform(frame: Frame, move: Move): void {
+  if (applies(frame, move.only)) (HANDLERS[move.do] as Handler<Move['do']>)(frame, move as never);
+}

@@ -1,0 +1,99 @@
+// The registry gives surfaces and basic events their numbers, once, so that a procedure and all its variants speak of
+// the same variables. What a surface is made of, and whether it is protected, is read off its id's owner here.
+import type { ItemId } from '../domain/items.ts';
+import { itemKind } from '../domain/items.ts';
+import { type Place, placeName, TISSUE } from '../domain/places.ts';
+import type { Procedure } from '../domain/procedure.ts';
+import type { Material } from '../domain/products.ts';
+import { type SlipId, slipOf } from '../domain/slips.ts';
+import type { BasicEvent, Surface, SurfaceClass } from './plan.ts';
+
+export interface Registry {
+  readonly surfaces: Surface[];
+  readonly events: BasicEvent[];
+  surface(id: string): number;
+  event(key: string, what: SlipId, step: number, who?: string, on?: string): number;
+  material(surface: number): Material;
+}
+
+interface Described {
+  readonly class: SurfaceClass;
+  readonly material: Material;
+  readonly person?: string;
+}
+
+const CLASS_MATERIAL: Readonly<Record<SurfaceClass, Material>> = {
+  mucosa: 'mucosa',
+  skin: 'skin',
+  clothes: 'cloth',
+  shoes: 'equipment',
+  'clean-side': 'hard',
+  fixture: 'hard',
+  equipment: 'equipment',
+};
+
+const PROTECTED: ReadonlySet<SurfaceClass> = new Set(['mucosa', 'skin', 'clothes', 'shoes', 'clean-side']);
+
+function describePerson(person: string, rest: readonly string[]): Described {
+  const place = rest.join('.') as Place;
+  const tissue = TISSUE[placeName(place)];
+  if (tissue) return { class: tissue, material: tissue, person };
+  const kind = itemKind(rest[0] as ItemId);
+  const base = kind.underneath ? (kind.group === 'shoes' ? 'shoes' : 'clothes') : 'equipment';
+  return { class: base, material: kind.group === 'glove' ? 'glove' : CLASS_MATERIAL[base], person };
+}
+
+function describeSurface(procedure: Procedure, id: string): Described {
+  const [owner = '', ...rest] = id.split('.');
+  if (procedure.people.some((person) => person.id === owner)) return describePerson(owner, rest);
+  const clean = procedure.fixtures.find((fixture) => fixture.id === rest[0])?.clean ?? false;
+  return { class: clean ? 'clean-side' : 'fixture', material: 'hard' };
+}
+
+/** An empty registry for one procedure. Numbers are given in the order of asking and never change. */
+export function createRegistry(procedure: Procedure): Registry {
+  const surfaces: Surface[] = [];
+  const events: BasicEvent[] = [];
+  const materials: Material[] = [];
+  const surfaceIndex = new Map<string, number>();
+  const eventIndex = new Map<string, number>();
+  return {
+    surfaces,
+    events,
+    surface(id) {
+      const known = surfaceIndex.get(id);
+      if (known !== undefined) return known;
+      const { class: surfaceClass, material, person } = describeSurface(procedure, id);
+      surfaceIndex.set(id, surfaces.length);
+      materials.push(material);
+      return (
+        surfaces.push({
+          id,
+          class: surfaceClass,
+          protected: PROTECTED.has(surfaceClass),
+          judged: surfaceClass === 'shoes' ? 'end' : 'ever',
+          ...(person === undefined ? {} : { person }),
+        }) - 1
+      );
+    },
+    event(key, what, step, who, on) {
+      const known = eventIndex.get(key);
+      if (known !== undefined) return known;
+      const { kind, prior, visible } = slipOf(what);
+      eventIndex.set(key, events.length);
+      return (
+        events.push({
+          key,
+          kind,
+          what,
+          step,
+          prior,
+          visible,
+          ...(who === undefined ? {} : { who }),
+          ...(on === undefined ? {} : { on }),
+        }) - 1
+      );
+    },
+    material: (surface) => materials[surface] ?? 'hard',
+  };
+}

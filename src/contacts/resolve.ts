@@ -1,0 +1,131 @@
+// From a technique's references to surfaces: whose hand in which glove, which part of which item, what lies beneath it.
+import { itemKind, type Part, type PartId } from '../domain/items.ts';
+import type { Ref } from '../domain/moves.ts';
+import { isPaired, type Place, placeOn, placesOf } from '../domain/places.ts';
+import { fixtureKind, type Fixture } from '../domain/room.ts';
+import { type Body, coveredBy, indexOf, outermost, partSurface, runsOver } from './body.ts';
+import { actor, bodyFor, type Frame, itemAt, itemSides, owner, sides } from './frame.ts';
+
+const known = (ids: readonly (string | undefined)[]): readonly string[] => [
+  ...new Set(ids.filter((id): id is string => id !== undefined)),
+];
+
+/** The fixture a reference means: the step's own, else the first of that kind where the actor is. */
+export function fixtureFor(frame: Frame, kind: string | undefined): Fixture | undefined {
+  const fixtures = frame.procedure.fixtures;
+  const named = fixtures.find((fixture) => fixture.id === frame.step.fixture);
+  if (named && (kind === undefined || named.kind === kind)) return named;
+  if (kind === undefined) return undefined;
+  return fixtures.find((fixture) => fixture.kind === kind && fixture.zone === actor(frame).zone);
+}
+
+export const fixtureSurface = (fixture: Fixture, part?: string): string =>
+  `room.${fixture.id}.${part ?? fixtureKind(fixture.kind).parts[0]}`;
+
+function handSurfaces(frame: Frame, ref: Extract<Ref, { at: 'hand' }>): readonly string[] {
+  const body = bodyFor(frame, ref.whose);
+  if (!body) return [];
+  return known(sides(frame, ref.which, 'hand', body).map((side) => outermost(body, `hand.${side}`)));
+}
+
+/** A part with the places it lies on, so that brushing can be matched place by place. */
+export interface PlacedPart {
+  readonly id: string;
+  readonly places: readonly Place[];
+}
+
+export function partsOf(
+  frame: Frame,
+  item: number,
+  parts: readonly PartId[] | 'all',
+  side: Parameters<typeof itemSides>[1],
+): readonly PlacedPart[] {
+  const id = itemAt(frame, item);
+  if (!id) return [];
+  const person = owner(frame).id;
+  return itemSides(frame, side, id).flatMap((which) => {
+    const layer = which ? { item: id, side: which } : { item: id };
+    return itemKind(id)
+      .parts.filter((part: Part) => parts === 'all' || parts.includes(part.id))
+      .map((part: Part) => ({
+        id: partSurface(person, layer, part),
+        places: [...coveredBy(layer, part), ...runsOver(layer, part)],
+      }));
+  });
+}
+
+/** What lies under one of the step's items at these places. */
+export function under(frame: Frame, item: number, places: readonly Place[]): readonly string[] {
+  const body: Body = owner(frame);
+  const id = itemAt(frame, item);
+  const own =
+    id === undefined
+      ? -1
+      : Math.min(
+          ...itemSides(frame, 'both', id)
+            .map((side) => indexOf(body, id, side))
+            .filter((index) => index >= 0),
+        );
+  const below = own >= 0 && Number.isFinite(own) ? own : body.layers.length;
+  return known(places.map((place) => outermost(body, place, below)));
+}
+
+function placeSurfaces(frame: Frame, ref: Extract<Ref, { at: 'place' }>): readonly string[] {
+  const body = bodyFor(frame, ref.whose);
+  if (!body) return [];
+  return known(
+    ref.places
+      .flatMap((name) =>
+        isPaired(name)
+          ? sides(frame, ref.side, 'hand', body).map((side) => placeOn(name, side))
+          : placesOf(name),
+      )
+      .map((place) => outermost(body, place)),
+  );
+}
+
+function floorSurfaces(frame: Frame, which: 'clean' | 'here'): readonly string[] {
+  const fixtures = frame.procedure.fixtures;
+  const cleanZones = frame.procedure.zones.filter((zone) => zone.side === 'clean').map((zone) => zone.id);
+  const wanted =
+    which === 'here'
+      ? fixtures.filter((fixture) => fixture.id === actor(frame).standing)
+      : fixtures.filter((fixture) => fixture.kind === 'floor' && cleanZones.includes(fixture.zone));
+  return wanted.map((fixture) => fixtureSurface(fixture));
+}
+
+/** What the step itself names: a part of an item, or a place of the owner's body. */
+function namedSurfaces(frame: Frame): readonly string[] {
+  const { place, part, items } = frame.step;
+  const named = part === undefined ? (['front', 'outside', 'upper', 'unit'] as const) : [part];
+  return known([
+    ...(place ? [outermost(owner(frame), place)] : []),
+    ...(items.length > 0 ? partsOf(frame, 0, named, 'both').map((found) => found.id) : []),
+  ]);
+}
+
+/** Surface ids a reference means at this moment; empty where there is nothing of the kind. */
+export function resolve(frame: Frame, ref: Ref): readonly string[] {
+  switch (ref.at) {
+    case 'hand':
+      return handSurfaces(frame, ref);
+    case 'part':
+      return partsOf(frame, ref.item, ref.parts, ref.side).map((part) => part.id);
+    case 'beneath':
+      return under(
+        frame,
+        ref.item,
+        partsOf(frame, ref.item, 'all', ref.side).flatMap((part) => part.places),
+      );
+    case 'place':
+      return placeSurfaces(frame, ref);
+    case 'named':
+      return namedSurfaces(frame);
+    case 'floor':
+      return floorSurfaces(frame, ref.which);
+    case 'fixture': {
+      const fixture = fixtureFor(frame, ref.kind);
+      return fixture ? [fixtureSurface(fixture, ref.part)] : [];
+    }
+  }
+}

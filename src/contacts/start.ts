@@ -1,0 +1,83 @@
+// Where contamination starts. In a doffing the outside of whatever faced the patient is contaminated, what looked away
+// may be (a circumstance), what something encloses is not; the patient's floor and fixtures are, a cleaned
+// doffing area is not until the first sole steps on it. The file's own statements come last and win.
+import { itemKind, type Part } from '../domain/items.ts';
+import { SIDES } from '../domain/places.ts';
+import type { Fixture, Zone } from '../domain/room.ts';
+import { fixtureKind } from '../domain/room.ts';
+import type { SlipId } from '../domain/slips.ts';
+import { type Body, enclosed, type Layer, partSurface, withLayers } from './body.ts';
+import type { Frame } from './frame.ts';
+import { ALWAYS, type Guard } from './plan.ts';
+import { fixtureSurface } from './resolve.ts';
+import { withBody } from './scene.ts';
+import { footing, leaks } from './settle.ts';
+
+function circumstance(frame: Frame, what: SlipId, on: string): Guard {
+  return [frame.registry.event(`start:${what}:${on}`, what, -1, undefined, on)];
+}
+
+function taint(frame: Frame, surface: string, when: Guard): void {
+  frame.operations.push({ op: 'taint', a: frame.registry.surface(surface), when });
+}
+
+function taintPart(frame: Frame, body: Body, index: number, layer: Layer, part: Part): void {
+  if (part.exposure === 'covered' || enclosed(body, index, part)) return;
+  const surface = partSurface(body.id, layer, part);
+  const what = part.id === 'back' || part.id === 'seat' ? 'soiled-back' : 'soiled-strap';
+  taint(frame, surface, part.exposure === 'faces' ? ALWAYS : circumstance(frame, what, surface));
+}
+
+/** Gloves worn in care may have worn through; gloves worn by helpers may have a pinhole. */
+function holed(frame: Frame, body: Body): Body {
+  const what: SlipId = body.role === 'wearer' ? 'worn-through' : 'pinhole';
+  const change = (layer: Layer): Layer =>
+    itemKind(layer.item).group === 'glove'
+      ? { ...layer, hole: circumstance(frame, what, `${body.id}.${layer.item}.${layer.side}`) }
+      : layer;
+  return withLayers(body, body.layers.map(change));
+}
+
+function startBody(frame: Frame, body: Body): void {
+  if (frame.procedure.kind === 'donning') {
+    for (const side of SIDES)
+      taint(frame, `${body.id}.hand.${side}`, circumstance(frame, 'unclean-hands', body.id));
+    return;
+  }
+  frame.scene = withBody(frame.scene, holed(frame, body));
+  if (body.role !== 'wearer') return;
+  body.layers.forEach((layer, index) => {
+    for (const part of itemKind(layer.item).parts) taintPart(frame, body, index, layer, part);
+  });
+}
+
+/** Dirty by use: what stands with the patient, the seat that is not the clean one, a lever worked by hand. */
+function startFixture(frame: Frame, fixture: Fixture, zone: Zone | undefined): void {
+  if (fixture.clean || frame.procedure.kind === 'donning') return;
+  const surface = fixtureSurface(fixture);
+  if (zone?.side === 'patient')
+    for (const part of fixtureKind(fixture.kind).parts) taint(frame, fixtureSurface(fixture, part), ALWAYS);
+  else if (fixture.kind === 'chair') taint(frame, surface, ALWAYS);
+  else if (fixture.worked === 'hand') taint(frame, surface, circumstance(frame, 'dirty-lever', surface));
+}
+
+function stated(frame: Frame): void {
+  for (const { surface, state } of frame.procedure.start) {
+    const index = frame.registry.surface(surface);
+    if (state === 'uncontaminated') frame.operations.push({ op: 'fresh', a: index });
+    else
+      taint(frame, surface, state === 'contaminated' ? ALWAYS : circumstance(frame, 'stated-maybe', surface));
+  }
+}
+
+/** Fills the frame with the operations of the start, and its scene with worn-through gloves. */
+export function begin(frame: Frame): void {
+  const zones = new Map(frame.procedure.zones.map((zone) => [zone.id, zone]));
+  for (const body of Object.values(frame.scene.bodies)) startBody(frame, body);
+  for (const fixture of frame.procedure.fixtures) startFixture(frame, fixture, zones.get(fixture.zone));
+  stated(frame);
+  for (const body of Object.values(frame.scene.bodies)) {
+    leaks(frame, body);
+    footing(frame, body);
+  }
+}
