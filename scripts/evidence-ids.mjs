@@ -34,7 +34,7 @@ function constArray(name, ids) {
 /** @returns {string} the text that src/evidence/ids.ts must have */
 export function renderIds() {
   return [
-    '// Every evidence id and source id, from evidence/*.json. Written by scripts/evidence-ids.mjs: edit the JSON, not this.\n',
+    '// Every evidence id and source id, from evidence/*.json. Written by scripts/evidence-ids.mjs: edit the JSON, not this.\n/* oxlint-disable max-lines -- a plain table */\n',
     constArray('evidenceIds', recordFiles().flatMap(idsIn)),
     'export type EvidenceId = (typeof evidenceIds)[number];\n',
     constArray('sourceIds', idsIn('sources.json')),

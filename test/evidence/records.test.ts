@@ -2,13 +2,27 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { recordFiles, renderIds } from '../../scripts/evidence-ids.mjs';
-import { allEvidence, allSources, evidence, evidenceIds, source } from '../../src/evidence/index.ts';
+import {
+  allEvidence,
+  allSources,
+  type EvidenceRecord,
+  evidence,
+  evidenceField,
+  evidenceIds,
+  evidenceNumber,
+  evidenceText,
+  source,
+} from '../../src/evidence/index.ts';
 import { recordSchema, sourceSchema } from './schema.ts';
 
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
-const records = recordFiles().flatMap((file) => JSON.parse(read(`evidence/${file}`)) as { id: string }[]);
-const sources = JSON.parse(read('evidence/sources.json')) as { id: string }[];
-const ofStatus = (status: string) => allEvidence.filter((record) => record.status === status);
+const listIn = (path: string) => JSON.parse(read(path)) as { id: string }[];
+const records = recordFiles().flatMap((file) => listIn(`evidence/${file}`));
+const sources = listIn('evidence/sources.json');
+
+/** ids of the records that break a rule: an empty list is the proof, a full one names them */
+const breaking = (rule: (record: EvidenceRecord) => boolean) =>
+  allEvidence.filter((record) => !rule(record)).map((record) => record.id);
 
 describe('evidence files', () => {
   it.each(records.map((record) => [record.id, record]))('%s has the strict shape', (_id, record) => {
@@ -20,17 +34,23 @@ describe('evidence files', () => {
   });
 
   it('use an id once', () => {
-    expect(new Set(records.map((record) => record.id)).size).toBe(records.length);
-    expect(new Set(sources.map((entry) => entry.id)).size).toBe(sources.length);
+    const twice = (ids: string[]) => ids.filter((id, index) => ids.indexOf(id) !== index);
+    expect(twice(records.map((record) => record.id))).toEqual([]);
+    expect(twice(sources.map((entry) => entry.id))).toEqual([]);
   });
 
-  it('are all loaded by the module, in the same words', () => {
+  it('are all loaded by the module', () => {
     expect(allEvidence.map((record) => record.id).toSorted()).toEqual(records.map((r) => r.id).toSorted());
-    expect(allSources.map((entry) => entry.id)).toEqual(sources.map((entry) => entry.id));
+    expect(allSources).toEqual(sources);
   });
 
-  it('have an up-to-date list of ids', () => {
-    expect(read('src/evidence/ids.ts'), 'run: node scripts/evidence-ids.mjs').toBe(renderIds());
+  it('have an up-to-date list of ids: run node scripts/evidence-ids.mjs', () => {
+    expect(read('src/evidence/ids.ts')).toBe(renderIds());
+  });
+
+  it('say the same thing in words only once', () => {
+    const rules = allEvidence.map((record) => record.value).filter((value) => typeof value === 'string');
+    expect(new Set(rules).size).toBe(rules.length);
   });
 });
 
@@ -40,59 +60,60 @@ describe('sources', () => {
     expect(allSources.map((entry) => entry.id).filter((id) => !used.has(id))).toEqual([]);
   });
 
-  it('of published records were read at least in part and can be found again', () => {
-    for (const record of ofStatus('published')) {
-      const entry = source(record.source.id);
-      expect(['seen', 'partly seen'], record.id).toContain(entry.seen);
-      expect(record.where.length, record.id).toBeGreaterThan(2);
-      expect(entry.doi ?? entry.url ?? entry.body, record.id).toMatch(/\S{2}/);
-    }
+  it('of published records were read at least in part', () => {
+    const readInPart = ['seen', 'partly seen'];
+    expect(
+      breaking((r) => r.status !== 'published' || readInPart.includes(source(r.source.id).seen)),
+    ).toEqual([]);
+  });
+
+  it('of published records can be found again, and the place in them is named', () => {
+    const findable = ({ source: { id }, where }: EvidenceRecord) =>
+      where.length > 2 && (source(id).doi ?? source(id).url ?? source(id).body).length > 2;
+    expect(breaking((r) => r.status !== 'published' || findable(r))).toEqual([]);
   });
 
   it('of judgement and common practice are our own, and of nothing else', () => {
-    for (const record of allEvidence) {
-      const own = source(record.source.id).seen === 'own';
-      expect(own, record.id).toBe(record.status === 'judgement' || record.status === 'common practice');
-    }
+    const ownStatus = (r: EvidenceRecord) => r.status === 'judgement' || r.status === 'common practice';
+    expect(breaking((r) => ownStatus(r) === (source(r.source.id).seen === 'own'))).toEqual([]);
   });
 
-  it('nothing read only from memory backs more than a memory', () => {
-    for (const record of allEvidence) {
-      if (source(record.source.id).seen === 'from memory') expect(record.status, record.id).toBe('memory');
-    }
+  it('read only from memory back no more than a memory', () => {
+    expect(breaking((r) => r.status === 'memory' || source(r.source.id).seen !== 'from memory')).toEqual([]);
   });
 });
 
 describe('judgement', () => {
   it('says its ground', () => {
-    for (const record of ofStatus('judgement'))
-      expect(record.note?.length ?? 0, record.id).toBeGreaterThan(20);
+    expect(breaking((r) => r.status !== 'judgement' || (r.note?.length ?? 0) > 20)).toEqual([]);
   });
 
   it('leans on records that stand on their own', () => {
-    for (const record of allEvidence) {
-      if (record.basis !== undefined) expect(evidence(record.basis.id).basis, record.id).toBeUndefined();
-    }
+    expect(breaking((r) => r.basis === undefined || evidence(r.basis.id).basis === undefined)).toEqual([]);
   });
 
   it('is the status of every chance of a slip or a circumstance, each with a spread', () => {
     const chances = evidenceIds.filter((id) => /^(slip|circumstance)\./.test(id)).map(evidence);
     expect(chances.length).toBeGreaterThan(20);
-    for (const record of chances) {
-      expect(record.status, record.id).toBe('judgement');
-      expect(record.distribution?.kind, record.id).toBe('lognormal');
-      expect(record.unit, record.id).toBe('chance per opportunity');
-    }
+    expect(new Set(chances.map((r) => r.status))).toEqual(new Set(['judgement']));
+    expect(new Set(chances.map((r) => r.distribution?.kind))).toEqual(new Set(['lognormal']));
+    expect(new Set(chances.map((r) => r.unit))).toEqual(new Set(['chance per opportunity']));
   });
 });
 
-describe('practice rules', () => {
-  it('are rules in words, complete sentences', () => {
-    const rules = evidenceIds.filter((id) => id.startsWith('practice.')).map(evidence);
+describe('access', () => {
+  it('gives numbers, texts and fields, and refuses the wrong kind', () => {
+    expect(evidenceNumber('slip.wrong-grip')).toBe(evidenceNumber('hep.commission.wrong-part'));
+    expect(evidenceField('dependence.low', 'divisor')).toBe(20);
+    expect(() => evidenceNumber('practice.one-wipe-per-shoe')).toThrow('not a number');
+    expect(() => evidenceText('slip.brush')).toThrow('not a text');
+    expect(() => evidenceField('dependence.low', 'height')).toThrow('height');
+  });
+
+  it('gives rules of practice as complete sentences', () => {
+    const rules = evidenceIds.filter((id) => id.startsWith('practice.'));
     expect(rules.length).toBeGreaterThan(40);
-    for (const rule of rules) {
-      expect(rule.unit, rule.id).toBe('rule');
-      expect(String(rule.value), rule.id).toMatch(/^[A-Z].{20,}\.$/);
-    }
+    expect(rules.filter((id) => evidence(id).unit !== 'rule')).toEqual([]);
+    expect(rules.filter((id) => !/^[A-Z].{20,}\.$/.test(evidenceText(id)))).toEqual([]);
   });
 });
