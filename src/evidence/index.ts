@@ -1,18 +1,22 @@
 // The one door to evidence/*.json: typed access by id. Nothing is checked at run time; test/evidence/ checks every
 // record against a strict schema, and ids.ts makes a misspelt id a compile error.
 // Records with a `basis` get value and distribution here, from the record that they lean on.
+import chlorine from '../../evidence/chlorine.json' with { type: 'json' };
 import contaminationStudies from '../../evidence/contamination-studies.json' with { type: 'json' };
 import disinfection from '../../evidence/disinfection.json' with { type: 'json' };
 import durations from '../../evidence/durations.json' with { type: 'json' };
 import faceTouching from '../../evidence/face-touching.json' with { type: 'json' };
 import faultTrees from '../../evidence/fault-trees.json' with { type: 'json' };
+import followUp from '../../evidence/follow-up.json' with { type: 'json' };
 import gloves from '../../evidence/gloves.json' with { type: 'json' };
 import handHygiene from '../../evidence/hand-hygiene.json' with { type: 'json' };
+import heat from '../../evidence/heat.json' with { type: 'json' };
 import humanReliability from '../../evidence/human-reliability.json' with { type: 'json' };
 import observers from '../../evidence/observers.json' with { type: 'json' };
 import practice from '../../evidence/practice.json' with { type: 'json' };
 import slips from '../../evidence/slips.json' with { type: 'json' };
 import sources from '../../evidence/sources.json' with { type: 'json' };
+import supplies from '../../evidence/supplies.json' with { type: 'json' };
 import times from '../../evidence/times.json' with { type: 'json' };
 import transfer from '../../evidence/transfer.json' with { type: 'json' };
 import type { EvidenceId, SourceId } from './ids.ts';
@@ -28,17 +32,21 @@ export type SlipEvidenceId = Extract<EvidenceId, `slip.${string}` | `circumstanc
 type WrittenRecord = Omit<EvidenceRecord, 'value'> & { readonly value?: EvidenceValue };
 
 const written = [
+  chlorine,
   contaminationStudies,
   disinfection,
   durations,
   faceTouching,
   faultTrees,
+  followUp,
   gloves,
   handHygiene,
+  heat,
   humanReliability,
   observers,
   practice,
   slips,
+  supplies,
   times,
   transfer,
 ].flat() as unknown as readonly WrittenRecord[];

@@ -110,16 +110,16 @@ describe('transfer', () => {
 });
 
 describe('efficacy', () => {
-  const products = [
-    'alcohol-hand-rub',
-    'disinfectant-wipe',
-    'chlorine-strong',
-    'chlorine-weak',
-    'soap-and-water',
-  ];
-  const cells = products.flatMap((product) =>
+  const uses = {
+    'alcohol-hand-rub': ['skin', 'glove', 'hard'],
+    'disinfectant-wipe': ['skin', 'glove', 'hard', 'equipment'],
+    'chlorine-strong': ['skin', 'glove', 'hard', 'equipment'],
+    'chlorine-weak': ['skin', 'glove', 'hard'],
+    'soap-and-water': ['skin', 'glove', 'hard'],
+  };
+  const cells = Object.entries(uses).flatMap(([product, surfaces]) =>
     ['enveloped', 'non-enveloped'].flatMap((agent) =>
-      ['skin', 'glove', 'hard'].map((surface) => `efficacy.${product}.${agent}.${surface}`),
+      surfaces.map((surface) => `efficacy.${product}.${agent}.${surface}`),
     ),
   );
 
@@ -136,5 +136,26 @@ describe('efficacy', () => {
     const harder = cells.filter((id) => id.includes('.non-enveloped.') && works(id));
     expect(harder.length).toBeGreaterThan(0);
     expect(harder.filter((id) => !works(id.replace('.non-enveloped.', '.enveloped.')))).toEqual([]);
+  });
+});
+
+describe('arithmetic of the sums of the trade', () => {
+  it('chlorine: the printed examples follow from the printed rules', () => {
+    const example = (name: string) => evidenceField('chlorine.dilution.examples', name);
+    expect(3.5 / 0.5 - 1).toBeCloseTo(example('bleach3.5To0.5Parts'), 9);
+    expect(5 / 0.1 - 1).toBeCloseTo(example('bleach5To0.1Parts'), 9);
+    expect((0.5 / 35) * 1000).toBeCloseTo(example('powder35To0.5GramsPerLitre'), 1);
+  });
+
+  it('fever is one bound in two units', () => {
+    const fever = (unit: string) => evidenceField('followup.fever', unit);
+    expect((fever('celsius') * 9) / 5 + 32).toBeCloseTo(fever('fahrenheit'), 9);
+  });
+
+  it('waste of the stay over waste of a day is about twenty patient days, by volume and by mass', () => {
+    const stay = (name: string) => evidenceField('waste.lowe-2014.stay', name);
+    const day = (name: string) => evidenceField('waste.lowe-2014.day', name);
+    expect(stay('cubicFeet') / day('cubicFeet')).toBeCloseTo(20.2, 1);
+    expect(stay('pounds') / day('pounds')).toBeCloseTo(20.2, 1);
   });
 });
