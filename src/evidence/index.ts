@@ -22,12 +22,8 @@ import transfer from '../../evidence/transfer.json' with { type: 'json' };
 import type { EvidenceId, SourceId } from './ids.ts';
 import type { EvidenceBasis, EvidenceRecord, EvidenceSource, EvidenceValue } from './types.ts';
 
-export { type EvidenceId, evidenceIds, type SourceId, sourceIds } from './ids.ts';
+export { type EvidenceId, evidenceIds, type SourceId } from './ids.ts';
 export * from './types.ts';
-
-/** Ids under one heading, for tables that must name each of them. */
-export type PracticeRuleId = Extract<EvidenceId, `practice.${string}`>;
-export type SlipEvidenceId = Extract<EvidenceId, `slip.${string}` | `circumstance.${string}`>;
 
 type WrittenRecord = Omit<EvidenceRecord, 'value'> & { readonly value?: EvidenceValue };
 
