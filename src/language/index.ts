@@ -1,0 +1,11 @@
+// The door to the procedure file: read, print, and what can be wrong in between.
+export {
+  type Diagnostic,
+  type DiagnosticCode,
+  type DiagnosticParams,
+  describeDiagnostic,
+  printDiagnostic,
+  type Severity,
+  type Span,
+} from './diagnostics.ts';
+export { type Positions, type ReadDocument, readProcedure, type ReadResult } from './read.ts';
