@@ -116,6 +116,15 @@ function holds(over: Layer, under: Layer): boolean {
   );
 }
 
+const places = (layer: Layer): readonly Place[] =>
+  itemKind(layer.item).parts.flatMap((part: Part) => [...coveredBy(layer, part), ...runsOver(layer, part)]);
+
+/** Whether two layers lie on a common place, so that it matters which is over which. */
+export function overlap(one: Layer, other: Layer): boolean {
+  const mine = places(one);
+  return places(other).some((place) => mine.includes(place));
+}
+
 /** The item that must come off first, if any; `together` are taken off in the same movement. */
 export function blockedBy(body: Body, index: number, together: readonly ItemId[]): ItemId | undefined {
   const under = body.layers[index];

@@ -1,6 +1,7 @@
 // What goes on and comes off, opens and closes, and what an inspection is worth.
 import { type ItemId, itemKind } from '../domain/items.ts';
 import type { Move } from '../domain/moves.ts';
+import { placeName } from '../domain/places.ts';
 import {
   blockedBy,
   coveredBy,
@@ -26,14 +27,17 @@ const surfacesOf = (
 function lining(frame: Frame, index: number): void {
   const body = owner(frame);
   const layer = body.layers[index];
-  const kind = layer && itemKind(layer.item);
-  if (!layer || !kind?.parts.some((part) => part.id === 'inside')) return;
-  const inside = frame.registry.surface(
-    `${body.id}.${layer.item}.${layer.side ? `${layer.side}.` : ''}inside`,
-  );
-  const places = kind.parts.flatMap((part) => coveredBy(layer, part));
-  for (const below of new Set(places.map((place) => outermost(body, place, index)))) {
-    if (below) contact(frame, inside, frame.registry.surface(below), ALWAYS);
+  if (!layer) return;
+  const { parts } = itemKind(layer.item);
+  const all = parts.flatMap((part) => coveredBy(layer, part));
+  for (const part of parts.filter(({ id }) => id.startsWith('inside'))) {
+    const lined = part.lines ? all.filter((place) => part.lines?.includes(placeName(place))) : all;
+    const inside = frame.registry.surface(partSurface(body.id, layer, part));
+    const below = [...new Set(lined.map((place) => outermost(body, place, index)))].filter(
+      (id) => id !== undefined,
+    );
+    // Twice, because it went on all the time: what the last place gave the lining, the first one gets.
+    for (const id of [...below, ...below]) contact(frame, inside, frame.registry.surface(id), ALWAYS);
   }
 }
 

@@ -17,6 +17,7 @@ import { begin } from './start.ts';
 
 /** What one step does in one scene. */
 export interface Performed {
+  readonly step: Step;
   readonly operations: readonly Operation[];
   readonly problems: readonly Problem[];
   readonly technique: Technique;
@@ -93,7 +94,7 @@ export function interpreter(procedure: Procedure, agent: Agent): Interpreter {
       problem(frame, 'technique-unclear', { action: step.action, item: step.items[0] ?? '' });
     performStep(frame);
     const { operations, problems, technique } = frame;
-    return { operations, problems, technique, before: scene, after: frame.scene };
+    return { step, operations, problems, technique, before: scene, after: frame.scene };
   };
   return {
     registry,
@@ -126,8 +127,8 @@ export function compile(procedure: Procedure, agent: Agent): Compiled {
     problems: performed.flatMap((result) => result.problems),
     interpreter: machine,
     plan: {
-      surfaces: machine.registry.surfaces,
-      events: machine.registry.events,
+      surfaces: [...machine.registry.surfaces],
+      events: [...machine.registry.events],
       start: machine.start.operations,
       steps: procedure.steps.map((step, index) => ({
         id: step.id,

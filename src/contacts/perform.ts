@@ -1,6 +1,6 @@
 // One move of a technique, performed in a frame: contacts and cleaning here, the rest in dress.ts and posture.ts.
 import type { Condition, Move } from '../domain/moves.ts';
-import { product } from '../domain/products.ts';
+import { product, works } from '../domain/products.ts';
 import { fasten, look, putOn, takeOff } from './dress.ts';
 import { actor, contact, type Frame, helper, itemAt, owner, problem, replace, slipEvent } from './frame.ts';
 import { ALWAYS, type Guard } from './plan.ts';
@@ -53,15 +53,14 @@ function touchMove(frame: Frame, move: Extract<Move, { do: 'touch' }>): void {
 function credited(frame: Frame, surface: number, sprayed: boolean): boolean {
   if (!frame.step.product) return false;
   if (sprayed && !frame.procedure.policy.creditSpraying) return false;
-  const { suits, kills } = product(frame.step.product);
   const material = frame.registry.material(surface);
-  const suited = (suits as readonly string[]).includes(material);
+  const suited = product(frame.step.product).suits.includes(material);
   if (!suited)
     problem(frame, 'product-unsuited', {
       product: frame.step.product,
       surface: frame.registry.surfaces[surface]?.id ?? '',
     });
-  return suited && (kills as readonly string[]).includes(frame.agent);
+  return suited && works(frame.step.product, frame.agent, material);
 }
 
 function cleanMove(frame: Frame, move: Extract<Move, { do: 'clean' }>): void {
@@ -70,8 +69,8 @@ function cleanMove(frame: Frame, move: Extract<Move, { do: 'clean' }>): void {
   const side = 'side' in move.what && move.what.side !== 'both' ? move.what.side : '';
   for (const id of found) {
     const surface = frame.registry.surface(id);
-    const works = credited(frame, surface, move.sprayed ?? false);
-    const failure = works ? move.fails.map((what): Guard => [slipEvent(frame, what, side)]) : [ALWAYS];
+    const counts = credited(frame, surface, move.sprayed ?? false);
+    const failure = counts ? move.fails.map((what): Guard => [slipEvent(frame, what, side)]) : [ALWAYS];
     frame.operations.push({ op: 'sanitise', a: surface, failure });
   }
 }

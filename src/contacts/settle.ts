@@ -3,7 +3,7 @@
 import { SIDES } from '../domain/places.ts';
 import { type Body, outermost, partSurface } from './body.ts';
 import { itemKind } from '../domain/items.ts';
-import { product, type ProductId } from '../domain/products.ts';
+import { type ProductId, works } from '../domain/products.ts';
 import { contact, type Frame, present, slipEvent } from './frame.ts';
 import { ALWAYS, type Guard } from './plan.ts';
 import { fixtureSurface } from './resolve.ts';
@@ -38,9 +38,9 @@ export function footing(frame: Frame, body: Body): void {
 }
 
 function soak(frame: Frame, sole: number, productId: ProductId, body: Body): void {
-  const works = (product(productId).kills as readonly string[]).includes(frame.agent);
+  const credited = works(productId, frame.agent, 'equipment');
   const slip = slipEvent(frame, 'wipe-too-short', `${body.id}-mat`);
-  const failure: readonly Guard[] = works ? [[slip]] : [ALWAYS];
+  const failure: readonly Guard[] = credited ? [[slip]] : [ALWAYS];
   frame.operations.push({ op: 'sanitise', a: sole, failure });
 }
 

@@ -2,7 +2,7 @@
 // may be (a circumstance), what something encloses is not; the patient's floor and fixtures are, a cleaned
 // doffing area is not until the first sole steps on it. The file's own statements come last and win.
 import { itemKind, type Part } from '../domain/items.ts';
-import { SIDES } from '../domain/places.ts';
+import { PLACES, placeName, SIDES, TISSUE } from '../domain/places.ts';
 import type { Fixture, Zone } from '../domain/room.ts';
 import { fixtureKind } from '../domain/room.ts';
 import type { SlipId } from '../domain/slips.ts';
@@ -70,8 +70,26 @@ function stated(frame: Frame): void {
   }
 }
 
+/** Every protected surface is known from the start, so that 'nothing reaches it' can be said of it. */
+function protectedOf(body: Body): readonly string[] {
+  const skin = PLACES.filter((place) => TISSUE[placeName(place)]).map((place) => `${body.id}.${place}`);
+  const underneath = body.layers.filter((layer) => itemKind(layer.item).underneath);
+  const clothes = underneath.flatMap((layer) =>
+    itemKind(layer.item).parts.map((part) => partSurface(body.id, layer, part)),
+  );
+  return [...skin, ...clothes];
+}
+
+function know(frame: Frame): void {
+  const cleanSide = frame.procedure.fixtures.filter((fixture) => fixture.clean);
+  const people = Object.values(frame.scene.bodies).flatMap((body) => protectedOf(body));
+  for (const id of [...people, ...cleanSide.map((fixture) => fixtureSurface(fixture))])
+    frame.registry.surface(id);
+}
+
 /** Fills the frame with the operations of the start, and its scene with worn-through gloves. */
 export function begin(frame: Frame): void {
+  know(frame);
   const zones = new Map(frame.procedure.zones.map((zone) => [zone.id, zone]));
   for (const body of Object.values(frame.scene.bodies)) startBody(frame, body);
   for (const fixture of frame.procedure.fixtures) startFixture(frame, fixture, zones.get(fixture.zone));

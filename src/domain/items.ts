@@ -18,6 +18,8 @@ export interface Part {
   readonly side?: 'left' | 'right';
   /** Places it runs over without covering them (a strap on the scalp, a belt at the waist). */
   readonly runs?: readonly PlaceName[];
+  /** For a lining: the places it touches while worn; every place the item covers when absent. */
+  readonly lines?: readonly PlaceName[];
   /** Hangs free: what lies beneath can be taken off while this part is still on. */
   readonly loose?: boolean;
 }
@@ -25,6 +27,8 @@ export interface Part {
 export const PART_IDS = [
   'outside',
   'inside',
+  'inside-sleeves',
+  'inside-lower',
   'front',
   'back',
   'seat',
@@ -97,6 +101,13 @@ const part = (
 
 const inside = part('inside', 'covered', []);
 
+/** A long garment's lining in three, so that a soiled trouser leg is not taken for a soiled shirt. */
+const linings: readonly Part[] = [
+  part('inside', 'covered', [], { lines: ['chest', 'waist', 'back', 'neck', 'scalp', 'ears'] }),
+  part('inside-sleeves', 'covered', [], { lines: ['arm', 'wrist'] }),
+  part('inside-lower', 'covered', [], { lines: ['seat', 'thigh', 'shin', 'ankle'] }),
+];
+
 const sleeves: readonly Part[] = (['left', 'right'] as const).flatMap((side) => [
   part(`sleeve-${side}`, 'faces', ['arm'], { side }),
   part(`cuff-${side}`, 'faces', ['wrist'], { side }),
@@ -115,7 +126,7 @@ const gown = (id: 'gown' | 'gown-hook-and-loop', closure: Closure): ItemKind => 
     part('back', 'behind', ['back', 'seat']),
     part('neck-tie', 'behind', [], { runs: ['back'] }),
     part('waist-tie', 'behind', [], { runs: ['back'] }),
-    inside,
+    ...linings,
   ],
 });
 
@@ -136,7 +147,7 @@ const coverall = (id: 'coverall' | 'hooded-coverall', hood: readonly Part[]): It
     ...(['left', 'right'] as const).map((side) =>
       part(`leg-${side}`, 'faces', ['thigh', 'shin', 'ankle'], { side }),
     ),
-    inside,
+    ...linings,
   ],
 });
 
@@ -221,7 +232,7 @@ export const ITEMS = [
       part('skirt', 'faces', ['thigh', 'shin'], { loose: true }),
       part('neck-strap', 'behind', [], { runs: ['neck'], loose: true }),
       part('waist-tie', 'behind', [], { runs: ['back'] }),
-      inside,
+      ...linings,
     ],
   },
   {

@@ -1,7 +1,7 @@
-// Products and agents. Whether a product works is a property of agent, product and surface, never of the
-// step (Casanova 2016 and 2018: the same protocol with alcohol rub left a non-enveloped phage on inner
-// gloves and no enveloped one). Each claim below names the evidence it rests on.
-import type { EvidenceId } from '../evidence/index.ts';
+// Products and agents. Whether a product works is a property of agent, product and material, never of the step
+// (Casanova 2016 and 2018: the same protocol with alcohol rub left a non-enveloped phage on inner gloves and no
+// enveloped one). It is read from the efficacy records of evidence/; where there is no record it is not credited.
+import { type EvidenceId, evidence, evidenceIds } from '../evidence/index.ts';
 
 export const AGENTS = ['enveloped', 'non-enveloped'] as const;
 export type Agent = (typeof AGENTS)[number];
@@ -12,57 +12,25 @@ export type Material = (typeof MATERIALS)[number];
 
 export interface Product {
   readonly id: string;
-  /** Materials it may be used on at all. */
+  /** Its name in the ids of efficacy records. */
+  readonly efficacy: string;
+  /** Materials it is meant for at all. */
   readonly suits: readonly Material[];
-  /** Agents it kills or removes there; with any other agent cleaning is not credited. */
-  readonly kills: readonly Agent[];
-  readonly evidence: readonly EvidenceId[];
-  /** Leaves hands wet until dried: a glove does not go over a wet hand. */
-  readonly wets: boolean;
+  /** Unit in which it is used up. */
   readonly unit: 'mL' | 'wipe';
 }
 
 export const PRODUCTS = [
-  {
-    id: 'alcohol-hand-rub',
-    suits: ['skin', 'glove'],
-    kills: ['enveloped'],
-    evidence: [],
-    wets: true,
-    unit: 'mL',
-  },
+  { id: 'alcohol-hand-rub', efficacy: 'alcohol-hand-rub', suits: ['skin', 'glove'], unit: 'mL' },
   {
     id: 'disinfectant-wipe',
+    efficacy: 'disinfectant-wipe',
     suits: ['glove', 'equipment', 'hard'],
-    kills: ['enveloped', 'non-enveloped'],
-    evidence: [],
-    wets: false,
     unit: 'wipe',
   },
-  {
-    id: 'chlorine-0.5',
-    suits: ['glove', 'equipment', 'hard'],
-    kills: ['enveloped', 'non-enveloped'],
-    evidence: [],
-    wets: true,
-    unit: 'mL',
-  },
-  {
-    id: 'chlorine-0.05',
-    suits: ['skin', 'glove'],
-    kills: ['enveloped', 'non-enveloped'],
-    evidence: [],
-    wets: true,
-    unit: 'mL',
-  },
-  {
-    id: 'soap-and-water',
-    suits: ['skin', 'glove'],
-    kills: ['enveloped', 'non-enveloped'],
-    evidence: [],
-    wets: true,
-    unit: 'mL',
-  },
+  { id: 'chlorine-0.5', efficacy: 'chlorine-strong', suits: ['glove', 'equipment', 'hard'], unit: 'mL' },
+  { id: 'chlorine-0.05', efficacy: 'chlorine-weak', suits: ['skin', 'glove'], unit: 'mL' },
+  { id: 'soap-and-water', efficacy: 'soap-and-water', suits: ['skin', 'glove'], unit: 'mL' },
 ] as const satisfies readonly Product[];
 
 export type ProductId = (typeof PRODUCTS)[number]['id'];
@@ -72,4 +40,20 @@ export function product(id: ProductId): Product {
   const found = PRODUCTS.find((candidate) => candidate.id === id);
   if (!found) throw new Error(`unknown product ${id}`);
   return found;
+}
+
+const KNOWN: ReadonlySet<string> = new Set(evidenceIds);
+
+/** The record that says whether a product works on an agent on a material; undefined where nothing is known. */
+export function efficacyOf(id: ProductId, agent: Agent, material: Material): EvidenceId | undefined {
+  const record = `efficacy.${product(id).efficacy}.${agent}.${material}`;
+  return KNOWN.has(record) ? (record as EvidenceId) : undefined;
+}
+
+/** Whether cleaning counts; without a record it does not. */
+export function works(id: ProductId, agent: Agent, material: Material): boolean {
+  const record = efficacyOf(id, agent, material);
+  if (record === undefined) return false;
+  const { value } = evidence(record);
+  return typeof value === 'object' && 'works' in value && value.works === true;
 }

@@ -14,8 +14,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   engine: ['domain', 'contacts', 'evidence'],
   guide: ['domain', 'contacts', 'engine', 'evidence'],
   practice: ['domain', 'contacts', 'evidence'],
-  words: ['domain', 'contacts', 'practice', 'evidence', 'types:engine'],
-  'verify.ts': ['domain', 'contacts', 'practice', 'evidence', 'language', 'engine', 'guide', 'words'],
+  check: ['domain', 'contacts', 'engine', 'practice', 'evidence'],
+  words: ['domain', 'contacts', 'practice', 'evidence', 'types:engine', 'check'],
+  'verify.ts': ['domain', 'contacts', 'practice', 'evidence', 'language', 'engine', 'guide', 'words', 'check'],
 };
 
 const CORE = Object.keys(MAY_IMPORT);

@@ -68,7 +68,7 @@ const TOGETHER: readonly Move[] = [
 
 /** Rolled down with hands inside; the edge may curl back onto them (enhanced protocol 2021). */
 const ROLL_INSIDE: readonly Move[] = [
-  touch(hands(), part('inside')),
+  touch(hands(), part(['inside', 'inside-lower'])),
   slip('edge-curls', hands(), part('front')),
   slip('wrong-grip', hands(), LEGS),
   ...BRUSH,
@@ -197,7 +197,7 @@ export const GARMENT_TECHNIQUES = [
       touch(hands('helper'), part(['back', 'sleeve-left', 'sleeve-right'])),
       ...BRUSH,
       slip('wrong-grip', hands('helper'), place(['chest', 'back'])),
-      touch(hands(), part('inside')),
+      touch(hands(), part('inside-lower')),
       slip('wrong-grip', hands(), LEGS),
       slip('loses-balance', LEGS, place(['thigh'])),
       off(),

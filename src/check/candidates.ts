@@ -1,0 +1,180 @@
+// Candidate edits for a finding: what a colleague would propose at each step of its route. Nothing here claims to help;
+// mends.ts tries each one.
+import type { Layer } from '../contacts/body.ts';
+import type { Performed } from '../contacts/interpret.ts';
+import type { Procedure, Step } from '../domain/procedure.ts';
+import { product, type ProductId, works, type Agent, type Material } from '../domain/products.ts';
+import { itemKind } from '../domain/items.ts';
+import { techniquesFor, type TechniqueId } from '../domain/techniques/index.ts';
+import { type Edit, freshId } from './edit.ts';
+import type { Finding } from './finding.ts';
+
+export interface CandidateContext {
+  readonly procedure: Procedure;
+  readonly agent: Agent;
+  readonly performed: readonly Performed[];
+}
+
+/** The first product of the unit's that works on this material against this agent. */
+function productFor({ procedure, agent }: CandidateContext, material: Material): ProductId | undefined {
+  return procedure.products.find((id) => works(id, agent, material) && product(id).suits.includes(material));
+}
+
+const outerGlove = (context: CandidateContext, at: number, who: string): Layer | undefined =>
+  context.performed[at]?.before.bodies[who]?.layers.findLast(
+    (layer) => itemKind(layer.item).group === 'glove',
+  );
+
+const stepWith = (context: CandidateContext, base: string, rest: Omit<Step, 'id'>): Step => ({
+  id: freshId(context.procedure.steps, base),
+  ...rest,
+});
+
+/** Hand hygiene of this person before step `at`. */
+function hygiene(context: CandidateContext, at: number, who: string): readonly Edit[] {
+  const gloved = outerGlove(context, at, who) !== undefined;
+  const chosen = productFor(context, gloved ? 'glove' : 'skin');
+  if (!chosen) return [];
+  return [
+    {
+      do: 'insert',
+      at,
+      steps: [stepWith(context, 'hygiene', { who, action: 'sanitise', items: [], product: chosen })],
+    },
+  ];
+}
+
+/** Fresh gloves before step `at`: hygiene, off, hygiene, on. */
+function gloveChange(context: CandidateContext, at: number, who: string): readonly Edit[] {
+  const glove = outerGlove(context, at, who)?.item;
+  const onGlove = productFor(context, 'glove');
+  const beneath = productFor(context, glove === 'outer-gloves' ? 'glove' : 'skin');
+  if (!glove || !beneath) return [];
+  const clean = (base: string, chosen: ProductId): Step =>
+    stepWith(context, base, { who, action: 'sanitise', items: [], product: chosen });
+  const steps: readonly Step[] = [
+    ...(onGlove ? [clean('hygiene-gloved', onGlove)] : []),
+    stepWith(context, 'gloves-off', { who, action: 'remove', items: [glove] }),
+    clean('hygiene-beneath', beneath),
+    stepWith(context, 'gloves-on', { who, action: 'put-on', items: [glove] }),
+  ];
+  return [{ do: 'insert', at, steps }];
+}
+
+/** A fixture on the route, wiped before step `at`. */
+function wipe(context: CandidateContext, at: number, who: string, surface: string): readonly Edit[] {
+  const [owner, fixture] = surface.split('.');
+  const chosen = productFor(context, 'hard');
+  if (owner !== 'room' || !fixture || !chosen) return [];
+  const steps = [stepWith(context, 'wipe', { who, action: 'wipe', items: [], fixture, product: chosen })];
+  return [{ do: 'insert', at, steps }];
+}
+
+/** The same action by every other technique that fits. */
+function otherTechniques(context: CandidateContext, at: number): readonly Edit[] {
+  const step = context.procedure.steps[at];
+  if (!step) return [];
+  return techniquesFor(step.action, step.items)
+    .filter((technique) => technique.id !== context.performed[at]?.technique.id)
+    .map((technique) => ({ do: 'replace', at, step: { ...step, technique: technique.id as TechniqueId } }));
+}
+
+const REACH = 6;
+
+/** The step earlier or later, within reach. */
+function moves(context: CandidateContext, at: number): readonly Edit[] {
+  const last = context.procedure.steps.length - 1;
+  const places = Array.from({ length: 2 * REACH + 1 }, (_, index) => at - REACH + index);
+  return places
+    .filter((to) => to >= 0 && to <= last && to !== at)
+    .map((to) => ({ do: 'move', from: at, to }));
+}
+
+/** What an impossible step is missing: an opening before it, a seat, a helper, or the step is idle. */
+function repairs(context: CandidateContext, finding: Finding, at: number): readonly Edit[] {
+  const step = context.procedure.steps[at];
+  if (!step) return [];
+  const item = step.items[0];
+  const others = context.procedure.people.filter(
+    (person) => person.id !== step.who && person.role !== 'wearer',
+  );
+  const seats = context.procedure.fixtures.filter(
+    ({ kind, clean }) => kind === 'chair' && clean === (step.action === 'wipe'),
+  );
+  const insert = (rest: Omit<Step, 'id'>, base: string): Edit => ({
+    do: 'insert',
+    at,
+    steps: [stepWith(context, base, rest)],
+  });
+  const wearer = step.of ?? step.who;
+  switch (finding.code) {
+    case 'impossible.still-fastened':
+      return item ? [insert({ who: wearer, action: 'unfasten', items: [item] }, 'unfasten')] : [];
+    case 'impossible.not-seated':
+    case 'impossible.dirty-seat':
+      return seats.map((seat) =>
+        insert({ who: step.who, action: 'sit', items: [], fixture: seat.id }, 'sit'),
+      );
+    case 'impossible.not-standing':
+      return [insert({ who: step.who, action: 'stand', items: [] }, 'stand')];
+    case 'impossible.helper-missing':
+      return others.map((person) => ({ do: 'replace', at, step: { ...step, helper: person.id } }));
+    case 'impossible.no-glove-beneath':
+      return [insert({ who: step.who, action: 'put-on', items: ['inner-gloves'] }, 'gloves-on')];
+    case 'impossible.held-by':
+      return finding.params.by ? moves(context, at) : [];
+    default:
+      return [{ do: 'remove', at }];
+  }
+}
+
+/** Who has a hand in this surface: `assistant.outer-gloves.left.outside` is the assistant's. */
+const personOf = (context: CandidateContext, surface: string): string | undefined =>
+  context.procedure.people.find((person) => surface.startsWith(`${person.id}.`))?.id;
+
+function alongRoute(context: CandidateContext, finding: Finding): readonly Edit[] {
+  return finding.route
+    .filter((link) => link.step >= 0)
+    .flatMap((link) => {
+      const step = context.procedure.steps[link.step];
+      const who = personOf(context, link.from ?? link.to) ?? step?.who ?? '';
+      const people = [...new Set([step?.who ?? who, who])];
+      return [
+        ...people.flatMap((person) => [
+          ...hygiene(context, link.step, person),
+          ...hygiene(context, link.step + 1, person),
+          ...gloveChange(context, link.step, person),
+        ]),
+        ...wipe(context, link.step, step?.who ?? who, link.from ?? ''),
+        ...otherTechniques(context, link.step),
+        ...moves(context, link.step),
+      ];
+    });
+}
+
+function aroundStep(context: CandidateContext, at: number): readonly Edit[] {
+  const who = context.procedure.steps[at]?.who ?? '';
+  const helper = context.procedure.steps[at]?.helper;
+  return [
+    ...[who, ...(helper ? [helper] : [])].flatMap((person) => [
+      ...hygiene(context, at + 1, person),
+      ...hygiene(context, at, person),
+    ]),
+    ...gloveChange(context, at, who),
+    ...otherTechniques(context, at),
+    ...moves(context, at),
+    { do: 'remove', at },
+  ];
+}
+
+/** Edits worth trying for a finding, without repeats. */
+export function candidatesFor(context: CandidateContext, finding: Finding): readonly Edit[] {
+  const [at = 0] = finding.steps;
+  const found =
+    finding.kind === 'impossible'
+      ? [...repairs(context, finding, at), ...moves(context, at), ...otherTechniques(context, at)]
+      : finding.route.length > 0
+        ? alongRoute(context, finding)
+        : aroundStep(context, at);
+  return [...new Map(found.map((edit) => [JSON.stringify(edit), edit])).values()];
+}

@@ -1,0 +1,97 @@
+// Coverage: which places an ensemble leaves bare where it faces the patient, and whether a doffing undoes what its
+// donning did. A place left bare on purpose is declared in the file and stays a note.
+import type { Compiled } from '../contacts/interpret.ts';
+import { type Body, barePlaces, type Layer, overlap } from '../contacts/body.ts';
+import { itemKind } from '../domain/items.ts';
+import { type Place, PLACES, placeName } from '../domain/places.ts';
+import { acceptanceFor } from './acceptance.ts';
+import type { Finding } from './finding.ts';
+
+/** Shoes are wiped, not covered, in some ensembles: feet and soles are judged as surfaces instead. */
+const MEANT: readonly Place[] = PLACES.filter((place) => !['foot', 'sole'].includes(placeName(place)));
+
+const EMPTY = { events: [], route: [], mends: [] } as const;
+
+/** The moment in which the wearer faces the patient: a doffing's start, a donning's end. */
+function facing(compiled: Compiled): { readonly bodies: readonly Body[]; readonly step: number } {
+  const donning = compiled.procedure.kind === 'donning';
+  const scene = donning
+    ? (compiled.performed.at(-1)?.after ?? compiled.interpreter.start.scene)
+    : compiled.interpreter.start.scene;
+  const bodies = Object.values(scene.bodies).filter((body) => body.role === 'wearer');
+  return { bodies, step: donning ? compiled.performed.length - 1 : 0 };
+}
+
+/** One finding per wearer and place left bare. */
+export function coverage(compiled: Compiled): readonly Finding[] {
+  const { bodies, step } = facing(compiled);
+  const { people, accepted } = compiled.procedure;
+  return bodies.flatMap((body) => {
+    const declared = people.find((person) => person.id === body.id)?.leavesBare ?? [];
+    return barePlaces(body, MEANT).map((place): Finding => {
+      const surface = `${body.id}.${place}`;
+      const acceptance = acceptanceFor(accepted, 'coverage.bare', undefined, surface);
+      return {
+        ...EMPTY,
+        code: 'coverage.bare',
+        kind: 'coverage',
+        severity: declared.includes(place) || acceptance ? 'note' : 'error',
+        steps: [step],
+        surface,
+        surfaces: [surface],
+        params: { place, person: body.id, declared: declared.includes(place) ? 'yes' : 'no' },
+        evidence: ['practice.donning.no-skin-visible'],
+        ...(acceptance ? { accepted: acceptance } : {}),
+      };
+    });
+  });
+}
+
+const name = (layer: Layer): string => (layer.side ? `${layer.item} (${layer.side})` : layer.item);
+const equipment = (body: Body): readonly Layer[] =>
+  body.layers.filter((layer) => !itemKind(layer.item).underneath);
+
+/** Items of one that the other lacks, and overlapping pairs whose order of putting on differs. */
+function contradictions(donned: Body, doffing: Body): readonly Readonly<Record<string, string>>[] {
+  const [put, assumed] = [equipment(donned), equipment(doffing)];
+  const [putNames, assumedNames] = [put.map(name), assumed.map(name)];
+  const position = (layer: Layer): number => assumedNames.indexOf(name(layer));
+  const missing = assumedNames
+    .filter((item) => !putNames.includes(item))
+    .map((item) => ({ item, what: 'never-put-on' }));
+  const extra = putNames
+    .filter((item) => !assumedNames.includes(item))
+    .map((item) => ({ item, what: 'never-taken-off' }));
+  const common = put.filter((layer) => position(layer) >= 0);
+  const swapped = common.flatMap((layer, index) =>
+    common
+      .slice(index + 1)
+      .filter((later) => overlap(layer, later) && position(later) < position(layer))
+      .map((later) => ({ item: name(layer), by: name(later), what: 'other-way-round' })),
+  );
+  return [...missing, ...extra, ...swapped];
+}
+
+/** What a doffing assumes against what its donning left. Both compiled against any agent. */
+export function layering(doffing: Compiled, donning: Compiled): readonly Finding[] {
+  const start = doffing.interpreter.start.scene.bodies;
+  const end = donning.performed.at(-1)?.after.bodies ?? {};
+  return Object.values(start)
+    .filter((body) => body.role === 'wearer')
+    .flatMap((body) => {
+      const donned = Object.values(end).find((other) => other.role === body.role);
+      return donned ? contradictions(donned, body) : [];
+    })
+    .map(
+      (params): Finding => ({
+        ...EMPTY,
+        code: 'impossible.layering',
+        kind: 'impossible',
+        severity: 'error',
+        steps: [0],
+        surfaces: [],
+        params,
+        evidence: [],
+      }),
+    );
+}

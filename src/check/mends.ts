@@ -1,0 +1,122 @@
+// Mends: candidate edits, each tried, the ones that help kept with what they change. A mend must take the finding away or
+// put more slips between it and its surface, and must not make anything impossible or open a route elsewhere.
+import type { Compiled } from '../contacts/interpret.ts';
+import { departures } from '../practice/index.ts';
+import type { Analysis } from './analysis.ts';
+import { candidatesFor } from './candidates.ts';
+import type { Edit } from './edit.ts';
+import type { Finding, Measure, Mend } from './finding.ts';
+import { compareMeasures } from './measure.ts';
+import { type Score, scoreOf } from './score.ts';
+import { tryEdit, type Trial } from './trial.ts';
+
+/** The trial as something that practice can be checked on. */
+function asCompiled(analysis: Analysis, trial: Trial): Compiled {
+  return {
+    ...analysis.compiled,
+    procedure: trial.procedure,
+    plan: trial.plan,
+    performed: trial.performed,
+    problems: trial.performed.flatMap((result) => result.problems),
+  };
+}
+
+export function scoreTrial(analysis: Analysis, edit: Edit): Score {
+  const trial = tryEdit(analysis, edit);
+  return scoreOf({
+    procedure: trial.procedure,
+    surfaces: trial.plan.surfaces,
+    events: trial.plan.events,
+    performed: trial.performed,
+    departures: departures(asCompiled(analysis, trial)),
+    diagram: analysis.diagram,
+    judged: trial.judged,
+  });
+}
+
+export function scoreBase(analysis: Analysis): Score {
+  const { compiled } = analysis;
+  const judged = new Int32Array(compiled.plan.surfaces.length);
+  analysis.protectedSurfaces.forEach((surface, at) => {
+    judged[surface] = analysis.judged[at] ?? 0;
+  });
+  return scoreOf({
+    procedure: compiled.procedure,
+    surfaces: compiled.plan.surfaces,
+    events: compiled.plan.events,
+    performed: compiled.performed,
+    departures: departures(compiled),
+    diagram: analysis.diagram,
+    judged,
+  });
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Whether the finding's own trouble is less: its key gone, or its surface further from the outside. */
+function helps(finding: Finding, before: Score, after: Score, stepId: string): boolean {
+  if (finding.kind === 'impossible' || finding.kind === 'practice') {
+    return before.keys.has(`${finding.code} ${stepId}`) && !after.keys.has(`${finding.code} ${stepId}`);
+  }
+  const surface = finding.surface ?? '';
+  const [was, is] = [before.barriers.get(surface), after.barriers.get(surface)];
+  return (is ?? Infinity) > (was ?? Infinity);
+}
+
+const harms = (before: Measure, after: Measure): boolean =>
+  after.impossible > before.impossible || sum(after.open) > sum(before.open);
+
+const difference = (a: ReadonlySet<string>, b: ReadonlySet<string>): readonly string[] =>
+  [...a].filter((key) => !b.has(key));
+
+function mendOf(finding: Finding, edit: Edit, before: Score, after: Score): Mend {
+  const surface = finding.surface;
+  return {
+    edit,
+    before: before.measure,
+    after: after.measure,
+    gone: difference(before.keys, after.keys),
+    added: difference(after.keys, before.keys),
+    ...(surface !== undefined && before.barriers.has(surface)
+      ? {
+          barriers: {
+            before: before.barriers.get(surface) ?? null,
+            after: after.barriers.get(surface) ?? null,
+          },
+        }
+      : {}),
+  };
+}
+
+const MOST_MENDS = 3;
+
+/** Smaller first: fewer steps added, then the better measure. */
+function byWorth(a: Mend, b: Mend): number {
+  return a.added.length - b.added.length || compareMeasures(a.after, b.after);
+}
+
+/** Tries mends for every finding of a kind that can be mended. Edits shared by findings are worked out once. */
+export function withMends(analysis: Analysis, findings: readonly Finding[]): readonly Finding[] {
+  const before = scoreBase(analysis);
+  const scores = new Map<string, Score>();
+  const { procedure, performed } = analysis.compiled;
+  const scoreFor = (edit: Edit): Score => {
+    const key = JSON.stringify(edit);
+    const score = scores.get(key) ?? scoreTrial(analysis, edit);
+    scores.set(key, score);
+    return score;
+  };
+  const mendsFor = (finding: Finding): readonly Mend[] =>
+    candidatesFor({ procedure, agent: analysis.agent, performed }, finding)
+      .map((edit) => ({ edit, after: scoreFor(edit) }))
+      .filter(({ after }) => !harms(before.measure, after.measure))
+      .filter(({ after }) => helps(finding, before, after, procedure.steps[finding.steps[0] ?? 0]?.id ?? ''))
+      .map(({ edit, after }) => mendOf(finding, edit, before, after))
+      .sort(byWorth)
+      .slice(0, MOST_MENDS);
+  return findings.map((finding) =>
+    ['open', 'one-slip', 'practice', 'impossible'].includes(finding.kind)
+      ? { ...finding, mends: mendsFor(finding) }
+      : finding,
+  );
+}

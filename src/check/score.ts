@@ -1,0 +1,108 @@
+// The score of a procedure or of a trial: its measure, the least number of slips per protected surface, and the keys of
+// its findings, so that two can be compared. Cheap enough to be taken for every mend and every variant.
+import type { BasicEvent, Surface } from '../contacts/plan.ts';
+import type { Performed } from '../contacts/interpret.ts';
+import type { Procedure } from '../domain/procedure.ts';
+import { leastEvents } from '../engine/barriers.ts';
+import { chancesOf } from '../engine/chance.ts';
+import type { Diagram } from '../engine/diagram.ts';
+import { union } from '../engine/walk.ts';
+import { isAccepted } from './acceptance.ts';
+import { CLASS_GROUPS } from './analysis.ts';
+import { eventChances } from './chances.ts';
+import type { Measure } from './finding.ts';
+import { secondsOf } from './measure.ts';
+
+/** A departure as the score needs it: which rule, at which step. */
+export interface ScoredDeparture {
+  readonly rule: string;
+  readonly step: number;
+}
+
+export interface Scored {
+  readonly procedure: Procedure;
+  readonly surfaces: readonly Surface[];
+  readonly events: readonly BasicEvent[];
+  readonly performed: readonly Performed[];
+  readonly departures: readonly ScoredDeparture[];
+  readonly diagram: Diagram;
+  /** Per surface: the condition it is judged by. */
+  readonly judged: ArrayLike<number>;
+}
+
+export interface Score {
+  readonly measure: Measure;
+  /** Per protected surface id: slips and circumstances at least, null where nothing reaches it. */
+  readonly barriers: ReadonlyMap<string, number | null>;
+  /** One key per finding: code and where. */
+  readonly keys: ReadonlySet<string>;
+}
+
+type Four = readonly [number, number, number, number];
+const four = (values: readonly number[]): Four => [
+  values[0] ?? 0,
+  values[1] ?? 0,
+  values[2] ?? 0,
+  values[3] ?? 0,
+];
+
+function barriersBySurface(scored: Scored): Map<string, number | null> {
+  const watched = scored.surfaces
+    .map((surface, index) => ({ surface, index }))
+    .filter(({ surface }) => surface.protected);
+  const least = leastEvents(
+    scored.diagram,
+    watched.map(({ index }) => scored.judged[index] ?? 0),
+  );
+  return new Map(
+    watched.map(({ surface }, at) => [surface.id, (least[at] ?? -1) < 0 ? null : (least[at] ?? 0)]),
+  );
+}
+
+function groupChances(scored: Scored): readonly number[] {
+  const roots = CLASS_GROUPS.map((group) =>
+    union(
+      scored.diagram,
+      scored.surfaces.flatMap((surface, index) =>
+        surface.protected && group.includes(surface.class) ? [scored.judged[index] ?? 0] : [],
+      ),
+    ),
+  );
+  return [...chancesOf(scored.diagram, roots, eventChances(scored.events, scored.procedure.policy))];
+}
+
+function keysOf(scored: Scored, barriers: ReadonlyMap<string, number | null>): Set<string> {
+  const keys = new Set<string>();
+  for (const surface of scored.surfaces) {
+    const least = barriers.get(surface.id);
+    if (least === 0) keys.add(`open.${surface.class} ${surface.id}`);
+    if (least === 1) keys.add(`one-slip.${surface.class} ${surface.id}`);
+  }
+  for (const { rule, step } of scored.departures)
+    keys.add(`${rule} ${scored.performed[step]?.step.id ?? ''}`);
+  for (const result of scored.performed) {
+    for (const { code } of result.problems) keys.add(`impossible.${code} ${result.step.id}`);
+  }
+  return keys;
+}
+
+/** Scores one procedure, worked out. */
+export function scoreOf(scored: Scored): Score {
+  const barriers = barriersBySurface(scored);
+  const open = CLASS_GROUPS.map(
+    (group) =>
+      scored.surfaces.filter((surface) => group.includes(surface.class) && barriers.get(surface.id) === 0)
+        .length,
+  );
+  const { accepted } = scored.procedure;
+  const measure: Measure = {
+    impossible: scored.performed.reduce((sum, result) => sum + result.problems.length, 0),
+    open: four(open),
+    chance: four(groupChances(scored)),
+    departures: scored.departures.filter(
+      ({ rule, step }) => !isAccepted(accepted, rule, scored.performed[step]?.step.id),
+    ).length,
+    seconds: secondsOf(scored.performed.map((result) => result.technique)),
+  };
+  return { measure, barriers, keys: keysOf(scored, barriers) };
+}

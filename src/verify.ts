@@ -1,0 +1,109 @@
+// The one facade: text -> procedure -> contacts -> conditions -> findings. Each stage is a plain function whose result the
+// next one takes. A text with errors ends after the first stage with its diagnostics; everything else is data.
+import { type Analysis, analyse } from './check/analysis.ts';
+import { coverage, layering } from './check/coverage.ts';
+import type { Finding, Measure, SurfaceVerdict } from './check/finding.ts';
+import { byDesign, impossible, type JudgeContext, oneSlip, open } from './check/judge.ts';
+import { scoreBase, withMends } from './check/mends.ts';
+import { practice } from './check/practice.ts';
+import { hashOf } from './check/replayId.ts';
+import { surfaceVerdicts } from './check/surfaces.ts';
+import { tryVariants, variantEdits, variantFindings } from './check/variants.ts';
+import { compile } from './contacts/interpret.ts';
+import type { Procedure } from './domain/procedure.ts';
+import type { Agent } from './domain/products.ts';
+import { printProcedure, type ReadResult, readProcedure } from './language/index.ts';
+
+export interface VerifyOptions {
+  /** For diagnostics. */
+  readonly fileName?: string;
+  /** Agents to check against; the procedure's own when absent. */
+  readonly agents?: readonly Agent[];
+  /** Text of the donning that a doffing undoes. */
+  readonly donning?: string;
+  /** Mends and variants take most of the time; both are on unless switched off. */
+  readonly mends?: boolean;
+  readonly variants?: boolean;
+}
+
+/** Everything the check says of one procedure. */
+export interface Verdict {
+  readonly procedure: Procedure;
+  /** Hash of the canonical text, the first part of every replay id. */
+  readonly hash: string;
+  readonly agents: readonly Agent[];
+  readonly findings: readonly Finding[];
+  readonly surfaces: readonly SurfaceVerdict[];
+  readonly analyses: readonly Analysis[];
+  readonly measures: readonly { readonly agent: Agent; readonly measure: Measure }[];
+}
+
+export interface Verified {
+  readonly read: ReadResult;
+  /** Absent when the text has errors. */
+  readonly verdict?: Verdict;
+}
+
+/** Findings about one agent: what is open, one slip away, by design. */
+function contamination(context: JudgeContext): readonly Finding[] {
+  return [...open(context), ...oneSlip(context), ...byDesign(context)];
+}
+
+/** Findings that are the same against every agent: possibility, practice, coverage, layering. */
+function conduct(context: JudgeContext, donning: Procedure | undefined): readonly Finding[] {
+  const { compiled, agent } = context.analysis;
+  return [
+    ...impossible(context),
+    ...(donning ? layering(compiled, compile(donning, agent)) : []),
+    ...practice(compiled),
+    ...coverage(compiled),
+  ];
+}
+
+function findingsFor(
+  context: JudgeContext,
+  first: boolean,
+  donning: Procedure | undefined,
+  options: VerifyOptions,
+) {
+  const { analysis } = context;
+  const found = [...(first ? conduct(context, donning) : []), ...contamination(context)];
+  const mended = options.mends === false ? found : withMends(analysis, found);
+  if (options.variants === false) return mended;
+  const edits = variantEdits(analysis.compiled.procedure.steps.length);
+  return [...mended, ...variantFindings(analysis, tryVariants(analysis, edits))];
+}
+
+/** Checks a procedure that has been read. */
+export function verifyProcedure(
+  procedure: Procedure,
+  options: VerifyOptions = {},
+  donning?: Procedure,
+): Verdict {
+  const agents = options.agents ?? procedure.agents;
+  const hash = hashOf(printProcedure(procedure));
+  const contexts = agents.map((agent): JudgeContext => ({ analysis: analyse(procedure, agent), hash }));
+  const surfaces = contexts.flatMap(({ analysis }) => surfaceVerdicts(analysis, hash));
+  const measures = contexts.map(({ analysis }) => ({
+    agent: analysis.agent,
+    measure: scoreBase(analysis).measure,
+  }));
+  const findings = contexts.flatMap((context, index) => findingsFor(context, index === 0, donning, options));
+  return {
+    procedure,
+    hash,
+    agents,
+    findings,
+    surfaces,
+    measures,
+    analyses: contexts.map(({ analysis }) => analysis),
+  };
+}
+
+/** Checks a procedure file's text. Bad text gives diagnostics and no verdict; nothing is thrown for it. */
+export function verify(text: string, options: VerifyOptions = {}): Verified {
+  const read = readProcedure(text, options.fileName);
+  if (!read.procedure) return { read };
+  const donning = options.donning === undefined ? undefined : readProcedure(options.donning).procedure;
+  return { read, verdict: verifyProcedure(read.procedure, options, donning) };
+}
