@@ -8,4 +8,6 @@ export {
   type Severity,
   type Span,
 } from './diagnostics.ts';
+export { procedureJsonSchema } from './json-schema.ts';
+export { printProcedure } from './print.ts';
 export { type Positions, type ReadDocument, readProcedure, type ReadResult } from './read.ts';

@@ -117,27 +117,19 @@ function reportUnion(path: Path, issue: Extract<Issue, { code: 'invalid_union' }
 function reportIssue(issue: Issue, reading: Reading): void {
   const path = issue.path as Path;
   const value = valueAt(reading.root, path);
-  switch (issue.code) {
-    case 'invalid_value':
-      return reportWord(path, issue, reading);
-    case 'unrecognized_keys':
-      return reportKeys(path, issue.keys, reading);
-    case 'invalid_union':
-      return reportUnion(path, issue, reading);
-    case 'invalid_key':
-      return reading.report.key(path, 'bad-name', { name: String(path.at(-1)).slice(0, 80) });
-    case 'too_small':
-      return reading.report.value(path, 'empty-value', {
-        expected: issue.origin === 'array' ? 'a list' : 'text',
-      });
-    case 'invalid_type':
-      return reportKind(path, issue.expected, [], reading);
-    default:
-      return reading.report.value(path, codeOf(issue.message) ?? 'wrong-type', {
-        name: typeof value === 'string' ? value.slice(0, 80) : '',
-        expected: 'something else',
-        found: found(value),
-      });
+  if (issue.code === 'invalid_value') reportWord(path, issue, reading);
+  else if (issue.code === 'unrecognized_keys') reportKeys(path, issue.keys, reading);
+  else if (issue.code === 'invalid_union') reportUnion(path, issue, reading);
+  else if (issue.code === 'invalid_type') reportKind(path, issue.expected, [], reading);
+  else if (issue.code === 'invalid_key') {
+    reading.report.key(path, 'bad-name', { name: String(path.at(-1)).slice(0, 80) });
+  } else if (issue.code === 'too_small') {
+    const expected = issue.origin === 'array' ? 'at least one entry' : 'text';
+    reading.report.value(path, 'empty-value', { expected });
+  } else {
+    const name = typeof value === 'string' ? value.slice(0, 80) : '';
+    const params = { name, expected: 'something else', found: found(value) };
+    reading.report.value(path, codeOf(issue.message) ?? 'wrong-type', params);
   }
 }
 

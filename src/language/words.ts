@@ -70,4 +70,4 @@ function isDate(written: string): boolean {
 export const date = z
   .string()
   .refine(isDate, { error: 'bad-date' satisfies DiagnosticCode })
-  .meta({ id: 'date', description: 'A date as year-month-day.', format: 'date' });
+  .meta({ id: 'date', description: 'A date as year-month-day.', format: 'date', pattern: DATE.source });

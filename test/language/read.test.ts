@@ -73,5 +73,5 @@ test('faults in several places are told in one run, in the order of the file', (
 test('positions lead from a step id and from a path to line and column', () => {
   const { positions } = readProcedure(SMALL);
   expect(positions.steps.get('rub')).toEqual({ line: 17, column: 5, endLine: 17, endColumn: 52 });
-  expect(positions.paths.get('steps.2.to')).toEqual({ line: 18, column: 32, endLine: 18, endColumn: 42 });
+  expect(positions.paths.get('steps.2.to')).toEqual({ line: 18, column: 36, endLine: 18, endColumn: 46 });
 });
