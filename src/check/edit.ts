@@ -12,18 +12,11 @@ export type Edit =
 
 /** The steps after the edit. */
 export function edited(steps: readonly Step[], edit: Edit): readonly Step[] {
-  switch (edit.do) {
-    case 'insert':
-      return steps.toSpliced(edit.at, 0, ...edit.steps);
-    case 'remove':
-      return steps.toSpliced(edit.at, 1);
-    case 'replace':
-      return steps.with(edit.at, edit.step);
-    case 'move': {
-      const step = steps[edit.from];
-      return step ? steps.toSpliced(edit.from, 1).toSpliced(edit.to, 0, step) : steps;
-    }
-  }
+  if (edit.do === 'insert') return steps.toSpliced(edit.at, 0, ...edit.steps);
+  if (edit.do === 'remove') return steps.toSpliced(edit.at, 1);
+  if (edit.do === 'replace') return steps.with(edit.at, edit.step);
+  const step = steps[edit.from];
+  return step ? steps.toSpliced(edit.from, 1).toSpliced(edit.to, 0, step) : steps;
 }
 
 export const applyEdit = (procedure: Procedure, edit: Edit): Procedure => ({

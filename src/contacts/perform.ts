@@ -95,5 +95,5 @@ const HANDLERS: { readonly [Kind in Move['do']]: Handler<Kind> } = {
 
 /** Performs one move. Problems are noted and the rest goes on as far as it can. */
 export function perform(frame: Frame, move: Move): void {
-  if (applies(frame, move.only)) (HANDLERS[move.do] as Handler<Move['do']>)(frame, move as never);
+  if (applies(frame, move.only)) (HANDLERS[move.do] as Handler<Move['do']>)(frame, move);
 }

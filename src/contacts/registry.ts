@@ -50,50 +50,60 @@ function describeSurface(procedure: Procedure, id: string): Described {
   return { class: clean ? 'clean-side' : 'fixture', material: 'hard' };
 }
 
+interface Table<T> {
+  readonly rows: T[];
+  /** The row's number; `make` is asked once per id. */
+  number(id: string, make: () => T): number;
+}
+
+function table<T>(): Table<T> {
+  const rows: T[] = [];
+  const index = new Map<string, number>();
+  return {
+    rows,
+    number(id, make) {
+      const known = index.get(id);
+      if (known !== undefined) return known;
+      index.set(id, rows.length);
+      return rows.push(make()) - 1;
+    },
+  };
+}
+
+function surfaceOf(procedure: Procedure, id: string): Surface {
+  const { class: surfaceClass, person } = describeSurface(procedure, id);
+  return {
+    id,
+    class: surfaceClass,
+    protected: PROTECTED.has(surfaceClass),
+    judged: surfaceClass === 'shoes' ? 'end' : 'ever',
+    ...(person === undefined ? {} : { person }),
+  };
+}
+
+function eventOf(key: string, what: SlipId, step: number, who?: string, on?: string): BasicEvent {
+  const { kind, prior, visible } = slipOf(what);
+  return {
+    key,
+    kind,
+    what,
+    step,
+    prior,
+    visible,
+    ...(who === undefined ? {} : { who }),
+    ...(on === undefined ? {} : { on }),
+  };
+}
+
 /** An empty registry for one procedure. Numbers are given in the order of asking and never change. */
 export function createRegistry(procedure: Procedure): Registry {
-  const surfaces: Surface[] = [];
-  const events: BasicEvent[] = [];
-  const materials: Material[] = [];
-  const surfaceIndex = new Map<string, number>();
-  const eventIndex = new Map<string, number>();
+  const surfaces = table<Surface>();
+  const events = table<BasicEvent>();
   return {
-    surfaces,
-    events,
-    surface(id) {
-      const known = surfaceIndex.get(id);
-      if (known !== undefined) return known;
-      const { class: surfaceClass, material, person } = describeSurface(procedure, id);
-      surfaceIndex.set(id, surfaces.length);
-      materials.push(material);
-      return (
-        surfaces.push({
-          id,
-          class: surfaceClass,
-          protected: PROTECTED.has(surfaceClass),
-          judged: surfaceClass === 'shoes' ? 'end' : 'ever',
-          ...(person === undefined ? {} : { person }),
-        }) - 1
-      );
-    },
-    event(key, what, step, who, on) {
-      const known = eventIndex.get(key);
-      if (known !== undefined) return known;
-      const { kind, prior, visible } = slipOf(what);
-      eventIndex.set(key, events.length);
-      return (
-        events.push({
-          key,
-          kind,
-          what,
-          step,
-          prior,
-          visible,
-          ...(who === undefined ? {} : { who }),
-          ...(on === undefined ? {} : { on }),
-        }) - 1
-      );
-    },
-    material: (surface) => materials[surface] ?? 'hard',
+    surfaces: surfaces.rows,
+    events: events.rows,
+    surface: (id) => surfaces.number(id, () => surfaceOf(procedure, id)),
+    event: (key, what, step, who, on) => events.number(key, () => eventOf(key, what, step, who, on)),
+    material: (surface) => describeSurface(procedure, surfaces.rows[surface]?.id ?? '').material,
   };
 }

@@ -104,28 +104,25 @@ function namedSurfaces(frame: Frame): readonly string[] {
   ]);
 }
 
+type Resolver<At extends Ref['at']> = (frame: Frame, ref: Extract<Ref, { at: At }>) => readonly string[];
+
+const RESOLVERS: { readonly [At in Ref['at']]: Resolver<At> } = {
+  hand: handSurfaces,
+  part: (frame, ref) => partsOf(frame, ref.item, ref.parts, ref.side).map((part) => part.id),
+  beneath: (frame, ref) => {
+    const places = partsOf(frame, ref.item, 'all', ref.side).flatMap((part) => part.places);
+    return under(frame, ref.item, places);
+  },
+  place: placeSurfaces,
+  named: namedSurfaces,
+  floor: (frame, ref) => floorSurfaces(frame, ref.which),
+  fixture: (frame, ref) => {
+    const fixture = fixtureFor(frame, ref.kind);
+    return fixture ? [fixtureSurface(fixture, ref.part)] : [];
+  },
+};
+
 /** Surface ids a reference means at this moment; empty where there is nothing of the kind. */
 export function resolve(frame: Frame, ref: Ref): readonly string[] {
-  switch (ref.at) {
-    case 'hand':
-      return handSurfaces(frame, ref);
-    case 'part':
-      return partsOf(frame, ref.item, ref.parts, ref.side).map((part) => part.id);
-    case 'beneath':
-      return under(
-        frame,
-        ref.item,
-        partsOf(frame, ref.item, 'all', ref.side).flatMap((part) => part.places),
-      );
-    case 'place':
-      return placeSurfaces(frame, ref);
-    case 'named':
-      return namedSurfaces(frame);
-    case 'floor':
-      return floorSurfaces(frame, ref.which);
-    case 'fixture': {
-      const fixture = fixtureFor(frame, ref.kind);
-      return fixture ? [fixtureSurface(fixture, ref.part)] : [];
-    }
-  }
+  return (RESOLVERS[ref.at] as Resolver<Ref['at']>)(frame, ref);
 }

@@ -1,8 +1,7 @@
 // The procedure: names resolved, positions gone. It says who does what to which item with which technique;
 // whether it is possible, and what it touches, is worked out in contacts/. Versions are never edited.
 import type { ActionId } from './actions.ts';
-import type { ItemId } from './items.ts';
-import type { PartId } from './items.ts';
+import type { ItemId, PartId } from './items.ts';
 import type { Place, Side } from './places.ts';
 import type { Agent, ProductId } from './products.ts';
 import type { Fixture, Zone } from './room.ts';
