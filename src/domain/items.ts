@@ -92,6 +92,9 @@ export interface ItemKind {
   readonly parts: readonly Part[];
 }
 
+/** Keeps the id's own type through a helper: `ItemId` must be the list of ids, not any text. */
+type Kind<Id extends string> = ItemKind & { readonly id: Id };
+
 const part = (
   id: PartId,
   exposure: Exposure,
@@ -113,7 +116,7 @@ const sleeves: readonly Part[] = (['left', 'right'] as const).flatMap((side) => 
   part(`cuff-${side}`, 'faces', ['wrist'], { side }),
 ]);
 
-const gown = (id: 'gown' | 'gown-hook-and-loop', closure: Closure): ItemKind => ({
+const gown = <Id extends 'gown' | 'gown-hook-and-loop'>(id: Id, closure: Closure): Kind<Id> => ({
   id,
   group: 'gown',
   pair: false,
@@ -130,7 +133,7 @@ const gown = (id: 'gown' | 'gown-hook-and-loop', closure: Closure): ItemKind => 
   ],
 });
 
-const coverall = (id: 'coverall' | 'hooded-coverall', hood: readonly Part[]): ItemKind => ({
+const coverall = <Id extends 'coverall' | 'hooded-coverall'>(id: Id, hood: readonly Part[]): Kind<Id> => ({
   id,
   group: 'coverall',
   pair: false,
@@ -151,7 +154,7 @@ const coverall = (id: 'coverall' | 'hooded-coverall', hood: readonly Part[]): It
   ],
 });
 
-const glove = (id: 'gloves' | 'outer-gloves' | 'inner-gloves'): ItemKind => ({
+const glove = <Id extends 'gloves' | 'outer-gloves' | 'inner-gloves'>(id: Id): Kind<Id> => ({
   id,
   group: 'glove',
   pair: true,
@@ -160,9 +163,9 @@ const glove = (id: 'gloves' | 'outer-gloves' | 'inner-gloves'): ItemKind => ({
   parts: [part('outside', 'faces', ['hand', 'wrist']), inside],
 });
 
-const faceCover = (
-  id: 'surgical-mask' | 'n95-respirator' | 'ffp2-respirator' | 'ffp3-respirator',
-): ItemKind => ({
+const faceCover = <Id extends 'surgical-mask' | 'n95-respirator' | 'ffp2-respirator' | 'ffp3-respirator'>(
+  id: Id,
+): Kind<Id> => ({
   id,
   group: 'face-cover',
   pair: false,
@@ -175,7 +178,7 @@ const faceCover = (
   ],
 });
 
-const poweredHood = (id: 'powered-hood' | 'powered-helmet'): ItemKind => ({
+const poweredHood = <Id extends 'powered-hood' | 'powered-helmet'>(id: Id): Kind<Id> => ({
   id,
   group: 'powered-hood',
   pair: false,

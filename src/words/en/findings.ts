@@ -1,0 +1,168 @@
+// Findings in English: a heading, and what, where and why it matters. A record over the kinds of finding; the trade's
+// own rules speak through their evidence record.
+import type { Finding, FindingKind, Severity } from '../../check/finding.ts';
+import { PROBLEM_CODES, type ProblemCode } from '../../contacts/problem.ts';
+import type { SurfaceClass } from '../../contacts/plan.ts';
+import { evidence, evidenceIds } from '../../evidence/index.ts';
+import { slipOf } from '../../domain/slips.ts';
+import { readEvent } from '../events.ts';
+import type { Explained, Setting } from '../words.ts';
+import { evidenceWords } from './evidence.ts';
+import { barrierWords, counted } from './numbers.ts';
+import { capital, joined, personPhrase, surfacePhrase } from './phrases.ts';
+import { layeringWords, problemWords } from './problems.ts';
+import { eventSentence } from './slips.ts';
+import { stepLabel, stepReference } from './steps.ts';
+
+export const KIND_TITLES: Readonly<Record<FindingKind, string>> = {
+  impossible: 'Cannot be done',
+  open: 'Open route',
+  accepted: 'Contaminated by design',
+  'one-slip': 'One slip away',
+  practice: 'Departs from published practice',
+  variant: 'Worse if left out or moved',
+  coverage: 'Left bare',
+};
+
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { error: 'error', note: 'note' };
+
+/** Why an end of a route matters. */
+export const WHY: Readonly<Record<SurfaceClass, string>> = {
+  mucosa: 'Mucosa is where an agent gets in most easily.',
+  skin: 'Bare skin carries contamination to eyes, nose and mouth, and may have small wounds.',
+  clothes: 'These clothes are kept on, and are touched with bare hands later.',
+  shoes: 'These shoes walk out of the unit.',
+  'clean-side': 'Others use the clean side without protection.',
+  equipment: 'What is still worn passes contamination on to whatever it touches next.',
+  fixture: 'Whoever uses it next may be contaminated by it.',
+};
+
+/** What each finding speaks of. */
+interface Told {
+  readonly finding: Finding;
+  readonly setting: Setting;
+  readonly surface: string;
+  readonly why: string;
+  /** 'step 9 (remove the outer gloves)' */
+  readonly where: string;
+  readonly events: string;
+}
+
+type Say = (told: Told) => Explained;
+
+const classIn = (code: string): string => code.slice(code.indexOf('.') + 1);
+const whyOf = ({ code, kind }: Finding): string =>
+  ['open', 'one-slip', 'accepted'].includes(kind) ? (WHY[classIn(code) as SurfaceClass] ?? '') : '';
+
+const isProblem = (code: string): code is ProblemCode => (PROBLEM_CODES as readonly string[]).includes(code);
+
+const impossible: Say = ({ finding, setting, where }) => {
+  const code = classIn(finding.code);
+  const { wrong, mend } = isProblem(code)
+    ? problemWords(setting, code, finding.params)
+    : layeringWords(finding.params);
+  const place = isProblem(code) ? `${capital(where)}: ` : '';
+  return { title: capital(wrong), text: `${place}${place ? wrong : capital(wrong)}. ${mend}` };
+};
+
+const open: Say = ({ surface, where, why }) => ({
+  title: `Open route to ${surface}`,
+  text: `${capital(surface)} may be contaminated by ${where} though nobody slips. ${why}`,
+});
+
+const byDesign: Say = ({ surface, where, why }) => ({
+  title: `${capital(surface)}: contaminated by design`,
+  text: `From ${where} on the procedure takes ${surface} as contaminated though nobody slips, and must deal with it. ${why}`,
+});
+
+/** Other surfaces that the same slip reaches. */
+function also({ finding, setting }: Told): string {
+  const others = finding.surfaces.filter((id) => id !== finding.surface);
+  if (others.length === 0) return '';
+  const shown = others.slice(0, 3).map((id) => surfacePhrase(setting, id).text);
+  const more = others.length - shown.length;
+  return ` It also reaches ${joined([...shown, ...(more > 0 ? [counted(more, 'other surface')] : [])])}.`;
+}
+
+/** Whether somebody standing by could see it. */
+function seen(setting: Setting, key: string | undefined): string {
+  const event = key === undefined ? undefined : readEvent(setting, key);
+  if (!event) return '';
+  const { visible, kind } = slipOf(event.what);
+  if (kind === 'circumstance') return ' Nobody has to slip for it, and nobody can see it happen.';
+  return visible ? ' An observer could see it happen.' : ' An observer could not see it happen.';
+}
+
+const oneSlip: Say = (told) => {
+  const { finding, setting, surface, why, events } = told;
+  return {
+    title: `One slip away: ${surface}`,
+    text: `It takes only this: ${events}. Then ${surface} may be contaminated.${also(told)}${seen(setting, finding.events[0])} ${why}`,
+  };
+};
+
+const practice: Say = ({ finding, where }) => {
+  const id = evidenceIds.find((candidate) => candidate === finding.code);
+  if (id === undefined) return { title: finding.code, text: `${capital(where)}.` };
+  return {
+    title: evidence(id).says.replace(/\.$/, ''),
+    text: `${capital(where)} departs from this practice: ${evidenceWords(id).says}`,
+  };
+};
+
+/** 'none' or a number, as the check writes them. */
+const numbered = (text: string | undefined): number | null =>
+  text === undefined || text === 'none' ? null : Number(text);
+
+const variant: Say = ({ finding, setting, surface, where }) => {
+  const { before, after, unseen, to } = finding.params;
+  const target = Number(to);
+  const what =
+    to === undefined ? 'left out' : `done ${target === 0 ? 'first' : `as step ${target + 1}`} instead`;
+  const step = setting.steps[finding.steps[0] ?? -1];
+  const change = `the barriers before ${surface} go from ${barrierWords(numbered(before))} to ${barrierWords(numbered(after))}`;
+  const notice = unseen === 'yes' ? ' Nothing later in the procedure would show it.' : '';
+  return {
+    title: `${capital(step ? stepLabel(setting, step) : where)}: worse if ${what}`,
+    text: `If ${where} is ${what}, ${change}.${notice}`,
+  };
+};
+
+const coverage: Say = ({ finding, setting, surface }) => {
+  const person = finding.params['person'] ?? '';
+  const meant = finding.params['declared'] === 'yes' ? ' The procedure says that this is on purpose.' : '';
+  return {
+    title: `${capital(surface)}: not covered`,
+    text: `Nothing that ${personPhrase(setting, person)} wears covers ${surface} while facing the patient.${meant}`,
+  };
+};
+
+const SAY: Readonly<Record<FindingKind, Say>> = {
+  impossible,
+  open,
+  accepted: byDesign,
+  'one-slip': oneSlip,
+  practice,
+  variant,
+  coverage,
+};
+
+/** The acceptance, where there is one. */
+function acceptedSentence({ accepted }: Finding): string {
+  if (!accepted) return '';
+  const { reason, by, date, review } = accepted;
+  return ` Accepted in writing by ${by} on ${date}, to be reviewed on ${review}: ${reason}`;
+}
+
+export function findingWords(setting: Setting, finding: Finding): Explained {
+  const [first = -1] = finding.steps;
+  const said = SAY[finding.kind]({
+    finding,
+    setting,
+    surface: finding.surface === undefined ? 'this surface' : surfacePhrase(setting, finding.surface).text,
+    why: whyOf(finding),
+    where: stepReference(setting, first),
+    events: joined(finding.events.map((key) => eventSentence(setting, key))),
+  });
+  return { title: said.title, text: `${said.text.trim()}${acceptedSentence(finding)}` };
+}

@@ -1,0 +1,46 @@
+// English: every sentence of the program, assembled from its tables.
+import type { Words } from '../words.ts';
+import { CAUTIONS } from './cautions.ts';
+import { evidenceWords } from './evidence.ts';
+import { findingWords, KIND_TITLES, SEVERITY_WORDS } from './findings.ts';
+import { editSentence, measureLines, mendWords } from './mends.ts';
+import { AGENT_NOUNS, CLASS_NOUNS, ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS, ROLE_NOUNS } from './nouns.ts';
+import { barrierWords, chanceWords, STATUS_WORDS } from './numbers.ts';
+import { personPhrase, surfacePhrase } from './phrases.ts';
+import { problemWords } from './problems.ts';
+import { routeSentences, turnSentence } from './routes.ts';
+import { eventSentence, SLIP_NAMES } from './slips.ts';
+import { ACTION_NAMES, stepLabel, stepSentence } from './steps.ts';
+import { techniqueName } from './techniques.ts';
+
+export const ENGLISH: Words = {
+  language: 'en',
+  cautions: CAUTIONS,
+  kind: (kind) => KIND_NOUNS[kind],
+  role: (role) => ROLE_NOUNS[role],
+  item: (item) => ITEM_NOUNS[item].all,
+  action: (action) => ACTION_NAMES[action],
+  technique: techniqueName,
+  product: (product) => PRODUCT_NOUNS[product],
+  agent: (agent) => AGENT_NOUNS[agent],
+  slip: (slip) => SLIP_NAMES[slip],
+  surfaceClass: (surfaceClass) => CLASS_NOUNS[surfaceClass],
+  severity: (severity) => SEVERITY_WORDS[severity],
+  findingKind: (kind) => KIND_TITLES[kind],
+  status: (status) => STATUS_WORDS[status],
+  person: personPhrase,
+  surface: (setting, surface) => surfacePhrase(setting, surface).text,
+  stepLabel,
+  step: stepSentence,
+  event: eventSentence,
+  problem: (setting, { code, params }) => problemWords(setting, code, params),
+  finding: findingWords,
+  route: routeSentences,
+  turn: turnSentence,
+  edit: editSentence,
+  mend: mendWords,
+  measure: measureLines,
+  barriers: barrierWords,
+  chance: chanceWords,
+  evidence: evidenceWords,
+};

@@ -1,0 +1,87 @@
+// Tried edits in English: what to change, and what that changes in the figures.
+import type { Edit } from '../../check/edit.ts';
+import type { Measure, Mend } from '../../check/finding.ts';
+import type { Step } from '../../domain/procedure.ts';
+import { CHANCE_STATUS } from '../events.ts';
+import type { MendWords, Setting } from '../words.ts';
+import { barrierWords, duration, percent, STATUS_WORDS } from './numbers.ts';
+import { joined } from './phrases.ts';
+import { stepLabel, stepReference, stepSentence } from './steps.ts';
+
+/** Where inserted steps go: 'after step 9 (...)', 'at the beginning'. */
+const after = (setting: Setting, at: number): string =>
+  at <= 0 ? 'at the beginning' : `after ${stepReference(setting, at - 1)}`;
+
+function insertSentence(setting: Setting, at: number, steps: readonly Step[]): string {
+  const grown: Setting = { ...setting, steps: setting.steps.toSpliced(at, 0, ...steps) };
+  return `Insert ${after(setting, at)}: ${joined(steps.map((step) => stepLabel(grown, step)))}.`;
+}
+
+function moveSentence(setting: Setting, from: number, to: number): string {
+  const rest = { ...setting, steps: setting.steps.toSpliced(from, 1) };
+  const before = rest.steps[to - 1];
+  const now = before ? setting.steps.findIndex((step) => step.id === before.id) : -1;
+  return `Move ${stepReference(setting, from)} ${before ? `to after ${stepReference(setting, now)}` : 'to the beginning'}.`;
+}
+
+/** 'Insert after step 9 (remove the outer gloves): clean both gloved hands with alcohol hand rub.' */
+export function editSentence(setting: Setting, edit: Edit): string {
+  if (edit.do === 'insert') return insertSentence(setting, edit.at, edit.steps);
+  if (edit.do === 'move') return moveSentence(setting, edit.from, edit.to);
+  if (edit.do === 'remove') return `Leave out ${stepReference(setting, edit.at)}.`;
+  return `Change step ${edit.at + 1} to: ${stepSentence(setting, edit.step)}`;
+}
+
+const GROUPS = ['mucosa', 'skin', 'clothes or shoes', 'the clean side'] as const;
+
+interface Line {
+  readonly name: string;
+  readonly value: string;
+}
+
+const STATUS = STATUS_WORDS[CHANCE_STATUS];
+
+/** Every figure of a measure, in the order of their weight. */
+function lines(measure: Measure): readonly Line[] {
+  return [
+    { name: 'Steps that cannot be done', value: String(measure.impossible) },
+    ...GROUPS.map((group, index) => ({
+      name: `Open routes to ${group}`,
+      value: String(measure.open[index] ?? 0),
+    })),
+    ...GROUPS.map((group, index) => ({
+      name: `Chance of reaching ${group}`,
+      value: percent(measure.chance[index] ?? 0),
+    })),
+    { name: 'Departures from published practice', value: String(measure.departures) },
+    { name: 'Time', value: duration(measure.seconds) },
+  ];
+}
+
+const rests = (name: string): string => (name.startsWith('Chance') || name === 'Time' ? ` (${STATUS})` : '');
+
+export const measureLines = (measure: Measure): readonly string[] =>
+  lines(measure).map(({ name, value }) => `${name}: ${value}${rests(name)}`);
+
+/** Only what differs: 'Chance of reaching skin: 0.8 % -> 0.02 % (judgement)'. */
+function changedLines(before: Measure, after_: Measure): readonly string[] {
+  const now = lines(after_);
+  return lines(before).flatMap(({ name, value }, index) => {
+    const next = now[index]?.value ?? value;
+    return next === value ? [] : [`${name}: ${value} -> ${next}${rests(name)}`];
+  });
+}
+
+export function mendWords(setting: Setting, mend: Mend): MendWords {
+  const { barriers } = mend;
+  const moved = barriers && barriers.before !== barriers.after;
+  return {
+    sentence: editSentence(setting, mend.edit),
+    changes: [
+      ...(moved ? [`Barriers: ${barrierWords(barriers.before)} -> ${barrierWords(barriers.after)}`] : []),
+      ...changedLines(mend.before, mend.after),
+      ...(mend.gone.length > 0 ? [`Findings that go: ${mend.gone.length}`] : []),
+      ...(mend.added.length > 0 ? [`New findings: ${mend.added.join(', ')}`] : []),
+    ],
+  };
+}

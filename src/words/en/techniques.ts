@@ -1,0 +1,72 @@
+// English for each technique: how the action is done, to follow the instruction after a colon. Empty where the action
+// says it all. Our own words for our own reading of the techniques (see domain/techniques/).
+import type { TechniqueId } from '../../domain/techniques/index.ts';
+
+export const TECHNIQUE_PHRASES: Readonly<Record<TechniqueId, string>> = {
+  'peel-cuff': 'peel the first off by its outside, then roll the second off with a finger under its cuff',
+  'pull-by-outside': 'pull one after the other off by the outside',
+  'peel-one': 'peel it off with the other hand, inside out',
+  'pull-on': 'pull them on one after the other, cuffs over or under the sleeves as written',
+  'pull-on-one': 'pull it on',
+  'inside-out': 'take hold of the inside only, lead it away from the body and roll it inside out',
+  'outside-pull': 'pull it off by the outside of front and sleeves',
+  'front-pull': 'pull it off by the front',
+  'waist-first': 'undo the waist before the neck, then roll it inside out by its inside',
+  'together-with-gloves':
+    'pull the front away until it gives, roll it inside out, and let the gloves come off with it',
+  'upper-tie-first': 'neck before waist',
+  'waist-tie-first': 'waist before neck',
+  'zip-one-hand': 'two fingers of one hand on the zip, the other hand off the suit, head back',
+  'zip-two-hands': 'one hand on the zip, the other holding the front',
+  'roll-inside': 'hands on the inside only, roll it down over its own outside to the feet',
+  'roll-inside-with-gloves':
+    'hands on the inside only, let the gloves come off with the sleeves, roll it down to the feet',
+  'helper-rolls-outside':
+    "the helper, behind, rolls it down by its outside; the wearer's hands touch the inside only",
+  'tear-at-neck': 'break the neck strap, hold the inside, and roll it away from the body',
+  'over-head': 'lift the neck strap over the head',
+  dress: 'slip into it without letting it touch the floor',
+  close: 'close every fastening',
+  'from-behind': 'take hold at the rear and lift it forward and away',
+  'front-grip-cover': 'take hold of its outside and lift it off',
+  'detach-hose': 'hold the hood still and pull the hose free',
+  'helper-cuffs-hood':
+    'the helper rolls the edge up by its outside; on the word, bend and draw it down and away',
+  'hood-alone': 'take hold of its outside and lift it off without help',
+  'unclasp-belt': 'open the buckle; whoever helps holds the unit',
+  'hand-over-unit': 'unit and hose together, away from the body',
+  'rear-strap': 'by the strap at the back, leaning forward, front untouched',
+  'front-grip': 'by the front',
+  'lower-then-upper': 'lower strap first, then the upper, leaning forward, front untouched',
+  'upper-then-lower': 'upper strap first, then the lower',
+  'front-grip-mask': 'by the front',
+  'over-the-head': 'over the head, then settle it',
+  connect: 'connect it and see that it holds',
+  'heel-first': 'seated, by the outside, heel before toe, legs apart',
+  'toe-first': 'seated, toe before heel',
+  'standing-on-one-leg': 'standing on one leg',
+  'untie-strings': 'bend down and pull the strings loose',
+  'step-out': 'hold one heel down with the other boot and step out, hands off',
+  'pull-off-by-hand': 'pull them off by hand',
+  'one-wipe-per-shoe': 'seated, a fresh wipe for each, top to bottom and the sole, ankles untouched',
+  'same-wipe-for-both': 'seated, one wipe for both, soles too',
+  'without-soles': 'seated, uppers only',
+  'pull-up': 'pull them on, soles untouched',
+  'tie-strings': 'tie the strings',
+  'rub-until-dry': 'all over, until dry',
+  'rub-not-dried': 'without waiting until dry',
+  'spray-hands': 'by spraying',
+  'wipe-all-over': 'all of it, and keep it wet for the time on the label',
+  'wipe-fixture': 'all of it, and keep it wet for the time on the label',
+  'spray-over': 'by spraying',
+  'look-over': 'for tears and soil',
+  'call-and-response': '',
+  walk: '',
+  step: '',
+  'sit-down': '',
+  'stand-up': '',
+  use: '',
+};
+
+/** The techniques' short names, as lists of choices show them. */
+export const techniqueName = (id: TechniqueId): string => id.replaceAll('-', ' ');

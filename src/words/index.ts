@@ -1,0 +1,15 @@
+// The door to the words: the languages there are, and what a caller needs beside them.
+import { ENGLISH } from './en/index.ts';
+import type { Words } from './words.ts';
+
+export { CAUTIONS } from './en/cautions.ts';
+export { CHANCE_STATUS } from './events.ts';
+export type * from './words.ts';
+
+const LANGUAGES: readonly Words[] = [ENGLISH];
+
+/** The words of a language by its BCP 47 tag, English where it is not spoken yet. */
+export function wordsFor(tag: string): Words {
+  const [wanted = ''] = tag.toLowerCase().split('-');
+  return LANGUAGES.find(({ language }) => language === wanted) ?? ENGLISH;
+}
