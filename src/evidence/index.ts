@@ -25,6 +25,9 @@ import type { EvidenceBasis, EvidenceRecord, EvidenceSource, EvidenceValue } fro
 export { type EvidenceId, evidenceIds, type SourceId } from './ids.ts';
 export * from './types.ts';
 
+/** Id of a rule of published practice. */
+export type PracticeRuleId = Extract<EvidenceId, `practice.${string}`>;
+
 type WrittenRecord = Omit<EvidenceRecord, 'value'> & { readonly value?: EvidenceValue };
 
 const written = [

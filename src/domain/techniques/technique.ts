@@ -1,7 +1,7 @@
 // What a technique is: one way to do an action on a group of items, with what it touches, what it needs, what
 // it uses up, how long it takes, and which published practice it departs from. Contacts are our reading of
 // published step texts (judgement); each table names the protocol its entries come from.
-import type { EvidenceId } from '../../evidence/index.ts';
+import type { EvidenceId, PracticeRuleId } from '../../evidence/index.ts';
 import type { ActionId } from '../actions.ts';
 import type { ItemGroup } from '../items.ts';
 import { fixture, hands, type Move, type Need, part, place, slip, touch, type Use, floor } from '../moves.ts';
@@ -20,7 +20,7 @@ export interface Technique {
   readonly uses?: readonly Use[];
   readonly time: EvidenceId;
   /** Practice rules that choosing this technique departs from. */
-  readonly breaks?: readonly EvidenceId[];
+  readonly breaks?: readonly PracticeRuleId[];
   /** Where the technique is written down. */
   readonly from?: EvidenceId;
 }

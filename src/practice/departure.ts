@@ -1,0 +1,30 @@
+// What a practice rule is and what it reports. A rule asks one published question of a procedure; it answers with the
+// steps where the procedure departs from it. Its text and source are the evidence record of the same id.
+import type { PracticeRuleId } from '../evidence/index.ts';
+import type { ProcedureKind } from '../domain/procedure.ts';
+import type { Reading } from './reading.ts';
+
+/** A departure from published practice. Step indices are those of the procedure, from 0. */
+export interface Departure {
+  readonly rule: PracticeRuleId;
+  /** Index of the step where to look. */
+  readonly step: number;
+  /** Indices of other steps that it is about. */
+  readonly others?: readonly number[];
+  /** `person`, `item`, `fixture`, `technique`, `when`: ids for the sentence. */
+  readonly params: Readonly<Record<string, string>>;
+}
+
+export type Found = Omit<Departure, 'rule'>;
+
+export interface Rule {
+  readonly id: PracticeRuleId;
+  readonly kinds: readonly ProcedureKind[];
+  /** What of a procedure it looks at, and where it does not apply: one or two plain sentences. */
+  readonly looksAt: string;
+  find(reading: Reading): readonly Found[];
+}
+
+export const DOFFING: readonly ProcedureKind[] = ['doffing'];
+export const DONNING: readonly ProcedureKind[] = ['donning'];
+export const BOTH: readonly ProcedureKind[] = ['doffing', 'donning'];

@@ -1,0 +1,114 @@
+// Places: which chair, whether shoes are wiped, and what a step touches outright. Sources: training module (pages 10,
+// 14 and 18), everyday sequence (fronts), observer module (page 21: the reach for the face).
+import { bodyIn } from '../contacts/scene.ts';
+import type { ItemGroup, PartId } from '../domain/items.ts';
+import { type Place, SIDES } from '../domain/places.ts';
+import type { PracticeRuleId } from '../evidence/index.ts';
+import { DOFFING, type Found, type Rule } from './departure.ts';
+import { groupOf, inTwoPairs, type Moment, type Reading, takenOff } from './reading.ts';
+
+const OUTER: readonly ItemGroup[] = ['gown', 'coverall', 'apron', 'foot-cover'];
+
+const wipesShoes = (moment: Moment): boolean =>
+  moment.step.action === 'wipe' && moment.step.items.includes('shoes');
+
+/** Steps in which shoes are wiped by somebody on this chair. */
+const shoeSteps = (reading: Reading, chair: string): readonly Moment[] =>
+  reading.moments.filter(
+    (moment) => wipesShoes(moment) && bodyIn(moment.before, moment.owner).seated === chair,
+  );
+
+function dirtyOnCleanChair(reading: Reading): readonly Found[] {
+  return reading.moments.flatMap((moment) => {
+    const person = moment.step.who;
+    const body = bodyIn(moment.after, person);
+    const fixture = moment.step.action === 'sit' ? body.seated : undefined;
+    const item = body.layers.findLast((layer) => OUTER.includes(groupOf(layer.item)))?.item;
+    if (fixture === undefined || !item) return [];
+    const shoes = shoeSteps(reading, fixture).map((step) => step.index);
+    const clean = reading.procedure.fixtures.some((candidate) => candidate.id === fixture && candidate.clean);
+    if (!clean && shoes.length === 0) return [];
+    return [
+      {
+        step: moment.index,
+        ...(shoes.length > 0 ? { others: shoes } : {}),
+        params: { person, item, fixture },
+      },
+    ];
+  });
+}
+
+/** Where boot or shoe covers were worn, both shoes are wiped once the covers are off. */
+function shoesUnwiped(reading: Reading): readonly Found[] {
+  return inTwoPairs(reading).flatMap((person) => {
+    const own = reading.moments.filter((moment) => moment.owner === person);
+    const covers = own.findLast((moment) => takenOff(moment, ['foot-cover']).length > 0);
+    if (!covers || !bodyIn(covers.after, person).layers.some((layer) => layer.item === 'shoes')) return [];
+    const wiped = own.filter((moment) => moment.index > covers.index && wipesShoes(moment));
+    const both = SIDES.every((side) => wiped.some(({ step }) => (step.side ?? side) === side));
+    return both ? [] : [{ step: covers.index, params: { person, item: 'shoes' } }];
+  });
+}
+
+const FACE: readonly Place[] = ['face', 'eyes', 'nose', 'mouth'];
+
+function faceAfterHood(reading: Reading): readonly Found[] {
+  return reading.moments.flatMap((moment) => {
+    const { action, place } = moment.step;
+    if (action !== 'touch' || place === undefined || !FACE.includes(place)) return [];
+    const person = moment.owner;
+    const hood = reading.moments.find(
+      (earlier) =>
+        earlier.index < moment.index &&
+        earlier.owner === person &&
+        takenOff(earlier, ['head-cover', 'powered-hood']).length > 0,
+    );
+    return hood ? [{ step: moment.index, others: [hood.index], params: { person, place } }] : [];
+  });
+}
+
+const FRONTS: readonly PartId[] = ['front', 'sleeve-left', 'sleeve-right', 'outside'];
+
+/** A step that says to touch a front. A step that names no part means the front. */
+const touchesFront = (reading: Reading, groups: readonly ItemGroup[]): readonly Found[] =>
+  reading.moments.flatMap(({ index, owner: person, step }) => {
+    const [item] = step.items;
+    if (step.action !== 'touch' || !item || !groups.includes(groupOf(item))) return [];
+    return FRONTS.includes(step.part ?? 'front') ? [{ step: index, params: { person, item } }] : [];
+  });
+
+const front = (id: PracticeRuleId, groups: readonly ItemGroup[], what: string): Rule => ({
+  id,
+  kinds: DOFFING,
+  looksAt: `A step that tells somebody to touch the front of ${what}, besides the techniques named here.`,
+  find: (reading) => touchesFront(reading, groups),
+});
+
+export const PLACES_TOUCHED: readonly Rule[] = [
+  {
+    id: 'practice.clean-and-dirty-chair-apart',
+    kinds: DOFFING,
+    looksAt:
+      'Somebody who sits down on a clean chair, or on one that shoes are wiped on, while gown, coverall, apron or foot covers are still worn. The coverall module itself does so: a unit that follows it accepts this departure.',
+    find: dirtyOnCleanChair,
+  },
+  {
+    id: 'practice.shoes-wiped-with-soles',
+    kinds: DOFFING,
+    looksAt:
+      'Two pairs of gloves and foot covers were worn, and the shoes are not both wiped once the covers are off; or they are wiped without their soles.',
+    find: shoesUnwiped,
+  },
+  {
+    id: 'practice.no-face-touch-after-hood',
+    kinds: DOFFING,
+    looksAt: 'A step that touches face, eyes, nose or mouth once hood or cap is off.',
+    find: faceAfterHood,
+  },
+  front('practice.garment-front-untouched', ['gown', 'coverall'], 'a gown or coverall'),
+  front(
+    'practice.face-item-front-untouched',
+    ['face-cover', 'eye-cover'],
+    'a mask, respirator, shield or goggles',
+  ),
+];
