@@ -57,21 +57,47 @@ export function bodyOf(person: Person): Body {
   };
 }
 
-/** Places a part covers on this layer: an item of a pair covers its own side, a sided part its own. */
+type Worn = Pick<Layer, 'item' | 'side'>;
+
+/** Where an item's parts lie on a body, worked out once per item and side: this is asked for at every contact. */
+interface Geometry {
+  readonly at: ReadonlyMap<Place, Part>;
+  readonly covers: ReadonlyMap<Part, readonly Place[]>;
+  readonly runs: ReadonlyMap<Part, readonly Place[]>;
+  readonly lies: readonly Place[];
+}
+
+const GEOMETRIES = new Map<string, Geometry>();
+
+/** An item of a pair covers its own side, a sided part its own, anything else both. */
 function placesFor(names: readonly PlaceName[], side: Side | undefined): readonly Place[] {
   return names.flatMap((name) => (side && isPaired(name) ? [placeOn(name, side)] : placesOf(name)));
 }
 
-export function coveredBy(layer: { item: ItemId; side?: Side }, part: Part): readonly Place[] {
-  return placesFor(part.covers, layer.side ?? part.side);
+function geometry(layer: Worn): Geometry {
+  const key = layer.side ? `${layer.item}.${layer.side}` : layer.item;
+  const known = GEOMETRIES.get(key);
+  if (known) return known;
+  const { parts } = itemKind(layer.item);
+  const spread = (names: (part: Part) => readonly PlaceName[]) =>
+    new Map(parts.map((part) => [part, placesFor(names(part), layer.side ?? part.side)] as const));
+  const covers = spread((part) => part.covers);
+  const runs = spread((part) => part.runs ?? []);
+  // The first part listed wins where two cover the same place.
+  const at = new Map(
+    [...covers].reverse().flatMap(([part, places]) => places.map((place) => [place, part] as const)),
+  );
+  const made: Geometry = { at, covers, runs, lies: [...covers.values(), ...runs.values()].flat() };
+  GEOMETRIES.set(key, made);
+  return made;
 }
 
-export function runsOver(layer: { item: ItemId; side?: Side }, part: Part): readonly Place[] {
-  return placesFor(part.runs ?? [], layer.side ?? part.side);
-}
+export const coveredBy = (layer: Worn, part: Part): readonly Place[] =>
+  geometry(layer).covers.get(part) ?? [];
 
-const partAt = (layer: Layer, place: Place): Part | undefined =>
-  itemKind(layer.item).parts.find((part: Part) => coveredBy(layer, part).includes(place));
+export const runsOver = (layer: Worn, part: Part): readonly Place[] => geometry(layer).runs.get(part) ?? [];
+
+const partAt = (layer: Layer, place: Place): Part | undefined => geometry(layer).at.get(place);
 
 /** Surface id of a part of somebody's item. */
 export function partSurface(person: string, layer: { item: ItemId; side?: Side }, part: Part): string {
@@ -86,6 +112,16 @@ export function outermost(body: Body, place: Place, below = body.layers.length):
     if (layer && part) return partSurface(body.id, layer, part);
   }
   return TISSUE[placeName(place)] ? `${body.id}.${place}` : undefined;
+}
+
+/** All places of the part that lies outermost at a place among the first `below` layers; none where it is bare. */
+export function reach(body: Body, place: Place, below: number): readonly Place[] {
+  for (let index = below - 1; index >= 0; index -= 1) {
+    const layer = body.layers[index];
+    const part = layer && partAt(layer, place);
+    if (layer && part) return coveredBy(layer, part);
+  }
+  return [];
 }
 
 export const indexOf = (body: Body, item: ItemId, side?: Side): number =>
@@ -106,23 +142,19 @@ const slidesOut = (kind: ItemKind, place: Place): boolean =>
 /** Whether `over` holds `under` in place: it covers, without hanging free, a place where `under` lies. */
 function holds(over: Layer, under: Layer): boolean {
   const kind = itemKind(under.item);
-  const lies = kind.parts.flatMap((part: Part) => [...coveredBy(under, part), ...runsOver(under, part)]);
-  const covers = kind.parts.flatMap((part: Part) => coveredBy(under, part));
+  const { lies, at } = geometry(under);
   return itemKind(over.item).parts.some(
     (part: Part) =>
       !part.loose &&
       (coveredBy(over, part).some((place) => lies.includes(place) && !slidesOut(kind, place)) ||
-        runsOver(over, part).some((place) => covers.includes(place))),
+        runsOver(over, part).some((place) => at.has(place))),
   );
 }
 
-const places = (layer: Layer): readonly Place[] =>
-  itemKind(layer.item).parts.flatMap((part: Part) => [...coveredBy(layer, part), ...runsOver(layer, part)]);
-
 /** Whether two layers lie on a common place, so that it matters which is over which. */
 export function overlap(one: Layer, other: Layer): boolean {
-  const mine = places(one);
-  return places(other).some((place) => mine.includes(place));
+  const mine = geometry(one).lies;
+  return geometry(other).lies.some((place) => mine.includes(place));
 }
 
 /** The item that must come off first, if any; `together` are taken off in the same movement. */

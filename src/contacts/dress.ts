@@ -1,5 +1,5 @@
 // What goes on and comes off, opens and closes, and what an inspection is worth.
-import { type ItemId, itemKind } from '../domain/items.ts';
+import { type ItemId, itemKind, type Part } from '../domain/items.ts';
 import type { Move } from '../domain/moves.ts';
 import { placeName } from '../domain/places.ts';
 import {
@@ -10,6 +10,7 @@ import {
   type Layer,
   outermost,
   partSurface,
+  reach,
   wears,
   withLayers,
 } from './body.ts';
@@ -23,13 +24,18 @@ const surfacesOf = (
 ): readonly number[] =>
   itemKind(layer.item).parts.map((part) => frame.registry.surface(partSurface(person, layer, part)));
 
-/** A lining touches what it lies on for as long as it is worn; it counts when the item leaves. */
+/**
+ * A lining touches what it lies on for as long as it is worn; it counts when the item leaves. A part that hangs free
+ * does not lie on anything, and of what sticks out (a glove from a cuff, a boot from a leg) the soiled end is not here.
+ */
 function lining(frame: Frame, index: number): void {
   const body = owner(frame);
   const layer = body.layers[index];
   if (!layer) return;
   const { parts } = itemKind(layer.item);
-  const all = parts.flatMap((part) => coveredBy(layer, part));
+  const covered = parts.flatMap((part) => coveredBy(layer, part));
+  const pressed = parts.filter((part: Part) => !part.loose).flatMap((part) => coveredBy(layer, part));
+  const all = pressed.filter((place) => reach(body, place, index).every((spot) => covered.includes(spot)));
   for (const part of parts.filter(({ id }) => id.startsWith('inside'))) {
     const lined = part.lines ? all.filter((place) => part.lines?.includes(placeName(place))) : all;
     const inside = frame.registry.surface(partSurface(body.id, layer, part));
@@ -78,7 +84,7 @@ export function putOn(frame: Frame, move: Extract<Move, { do: 'on' }>): void {
     }
     if (item === 'outer-gloves' && side && isBare(body, side))
       problem(frame, 'no-glove-beneath', { side, person: body.id });
-    const hole = kind.group === 'glove' ? [slipEvent(frame, 'pinhole', side)] : undefined;
+    const hole = kind.group === 'glove' ? [slipEvent(frame, 'pinhole')] : undefined;
     const layer: Layer = {
       item,
       ...(side ? { side } : {}),
@@ -106,6 +112,6 @@ export function look(frame: Frame, misses: Extract<Move, { do: 'look' }>['misses
   const body = owner(frame);
   if (!body.layers.some((layer) => layer.hole)) return;
   const change = (layer: Layer): Layer =>
-    layer.hole ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, layer.side ?? '')] } : layer;
+    layer.hole ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, layer.item)] } : layer;
   replace(frame, withLayers(body, body.layers.map(change)));
 }

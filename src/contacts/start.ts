@@ -28,12 +28,15 @@ function taintPart(frame: Frame, body: Body, index: number, layer: Layer, part: 
   taint(frame, surface, part.exposure === 'faces' ? ALWAYS : circumstance(frame, what, surface));
 }
 
-/** Gloves worn in care may have worn through; gloves worn by helpers may have a pinhole. */
+/**
+ * Gloves worn in care may have worn through; gloves worn by helpers may have a pinhole. One event for a pair: the
+ * published share is of pairs (Huebner 2013), and taking both hands as holed errs to 'may be contaminated'.
+ */
 function holed(frame: Frame, body: Body): Body {
   const what: SlipId = body.role === 'wearer' ? 'worn-through' : 'pinhole';
   const change = (layer: Layer): Layer =>
     itemKind(layer.item).group === 'glove'
-      ? { ...layer, hole: circumstance(frame, what, `${body.id}.${layer.item}.${layer.side}`) }
+      ? { ...layer, hole: circumstance(frame, what, `${body.id}.${layer.item}`) }
       : layer;
   return withLayers(body, body.layers.map(change));
 }
