@@ -268,7 +268,8 @@ export const ITEMS = [
     parts: [
       part('front', 'faces', ['face', 'eyes', 'nose', 'mouth']),
       part('strap', 'behind', [], { runs: ['scalp'] }),
-      inside,
+      // It stands off the face and off the mask.
+      part('inside', 'covered', [], { lines: [] }),
     ],
   },
   {

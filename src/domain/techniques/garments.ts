@@ -179,8 +179,10 @@ export const GARMENT_TECHNIQUES = [
     action: 'remove',
     groups: ['coverall'],
     together: ['glove'],
+    // The outer gloves free the shoulders by the outside (as remembered, no face is named); inner gloves roll from within.
     moves: [
-      touch(hands(), part('inside')),
+      touch(hands(), part('front')),
+      slip('wrong-grip', hands(), part('inside')),
       off('both', 1),
       touch(hands(), part('inside', 'both', 1)),
       slip('wrong-grip', hands(), part('outside', 'both', 1)),
