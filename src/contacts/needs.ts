@@ -51,8 +51,10 @@ function needsPresence(frame: Frame): void {
     problem(frame, 'fixture-elsewhere', { fixture: fixture.id });
 }
 
-/** Notes every need of the step that is not met. */
+/** Notes every need of the step that is not met. It is the one who wears the item who sits or stands for it. */
 export function checkNeeds(frame: Frame): void {
   needsPresence(frame);
-  for (const need of frame.technique.needs ?? []) CHECKS[need](frame, actor(frame));
+  for (const need of frame.technique.needs ?? []) {
+    CHECKS[need](frame, need === 'seated' || need === 'standing' ? owner(frame) : actor(frame));
+  }
 }
