@@ -112,9 +112,17 @@ function perform(diagram: Diagram, moment: Moment, operation: Operation): void {
 function touch(diagram: Diagram, state: Int32Array, a: number, b: number, when: Guard): void {
   const [one, other] = [state[a]!, state[b]!];
   if (one === other) return;
-  const holds = diagram.conjunction(when);
-  state[a] = diagram.or(one, diagram.and(holds, other));
-  state[b] = diagram.or(other, diagram.and(holds, one));
+  const either = diagram.or(one, other);
+  state[a] = openedTo(diagram, one, when, either);
+  state[b] = openedTo(diagram, other, when, either);
+}
+
+/** `either` where the guard holds, else `own`, which lies within it; a latest single event is just one node. */
+function openedTo(diagram: Diagram, own: Node, when: Guard, either: Node): Node {
+  if (when.length === 1 && when[0]! > diagram.variable[either]! && when[0]! > diagram.variable[own]!) {
+    return diagram.choice(when[0]!, own, either);
+  }
+  return diagram.or(own, diagram.and(diagram.conjunction(when), either));
 }
 
 const anyOf = (diagram: Diagram, guards: readonly Guard[]): Node =>

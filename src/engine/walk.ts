@@ -2,9 +2,10 @@
 // set of events, and what is left of it once some events are known. None of this builds more than it must.
 
 import { type Diagram, FALSE, type Node, TRUE } from './diagram.ts';
+import type { NodeTable } from './nodeTable.ts';
 
 /** The inner nodes under these roots, children before parents. */
-export function reachable(diagram: Diagram, roots: ArrayLike<Node>): Int32Array {
+export function reachable(diagram: NodeTable, roots: ArrayLike<Node>): Int32Array {
   let top = 1;
   for (let i = 0; i < roots.length; i++) top = Math.max(top, roots[i]!);
   const seen = new Uint8Array(top + 1);
@@ -59,7 +60,7 @@ export function restrict(diagram: Diagram, root: Node, known: (event: number) =>
     const [low, high] = [left.get(diagram.low[id]!)!, left.get(diagram.high[id]!)!];
     const event = diagram.variable[id]!;
     const value = known(event);
-    left.set(id, value === undefined ? diagram.make(event, low, high) : value ? high : low);
+    left.set(id, value === undefined ? diagram.choice(event, low, high) : value ? high : low);
   }
   return left.get(root)!;
 }

@@ -1,0 +1,126 @@
+// What the minimal cut sets of a condition say, without listing more of them than asked for: how many, of
+// which order (number of events), how many hold each event, and the sets themselves, smallest first.
+
+import { EMPTY_SET, type Families, type Family, NO_SET } from './families.ts';
+import { reachable } from './walk.ts';
+
+/** A minimal combination: event indices, ascending. */
+export type CutSet = readonly number[];
+
+/** Counts of sets: exact at any size, hence bigint. */
+export interface CutSetCounts {
+  readonly total: bigint;
+  /** Index is the order; entry 0 is 1 only for the condition `true`. */
+  readonly byOrder: readonly bigint[];
+}
+
+/** Number of sets in the family. */
+export function countOf(families: Families, family: Family): bigint {
+  const totals = new Map<Family, bigint>([
+    [NO_SET, 0n],
+    [EMPTY_SET, 1n],
+  ]);
+  for (const id of reachable(families, [family])) {
+    totals.set(id, totals.get(families.low[id]!)! + totals.get(families.high[id]!)!);
+  }
+  return totals.get(family)!;
+}
+
+/** Number of sets, and of each order. */
+export function countsOf(families: Families, family: Family): CutSetCounts {
+  const total = countOf(families, family);
+  const exact = total <= BigInt(Number.MAX_SAFE_INTEGER);
+  const { of } = exact ? orderRows(families, family) : bigOrderRows(families, family);
+  return { total, byOrder: Array.from(of(family), BigInt) };
+}
+
+/** Per event, how many of the sets hold it. */
+export function containing(families: Families, family: Family): ReadonlyMap<number, bigint> {
+  const nodes = reachable(families, [family]);
+  const below = new Map<Family, bigint>([
+    [NO_SET, 0n],
+    [EMPTY_SET, 1n],
+  ]);
+  for (const id of nodes) below.set(id, below.get(families.low[id]!)! + below.get(families.high[id]!)!);
+  const above = new Map<Family, bigint>([[family, 1n]]);
+  const held = new Map<number, bigint>();
+  for (const id of nodes.reverse()) {
+    const ways = above.get(id)!;
+    const [low, high, event] = [families.low[id]!, families.high[id]!, families.variable[id]!];
+    held.set(event, (held.get(event) ?? 0n) + ways * below.get(high)!);
+    for (const child of [low, high]) above.set(child, (above.get(child) ?? 0n) + ways);
+  }
+  return held;
+}
+
+/** The sets, smallest first, within an order by their latest event; lazily, so take as many as needed. */
+export function* smallestFirst(families: Families, family: Family): Generator<CutSet> {
+  const { of } = orderRows(families, family);
+  const has = (node: Family, order: number): boolean => (of(node)[order] ?? 0) > 0;
+  function* exactly(node: Family, order: number): Generator<number[]> {
+    const chain: Family[] = [];
+    for (let at = node; has(at, order); at = families.low[at]!) {
+      chain.push(at);
+      if (at === EMPTY_SET) break;
+    }
+    for (const at of chain.reverse()) {
+      if (at === EMPTY_SET) yield [];
+      else
+        for (const set of exactly(families.high[at]!, order - 1)) {
+          set.push(families.variable[at]!);
+          yield set;
+        }
+    }
+  }
+  const orders = of(family).length;
+  for (let order = 0; order < orders; order++) yield* exactly(family, order);
+}
+
+/** At most `cap` of the smallest sets, of at most `maxOrder` events each. */
+export function listOf(families: Families, family: Family, cap: number, maxOrder = Infinity): CutSet[] {
+  const sets: CutSet[] = [];
+  if (cap <= 0) return sets;
+  for (const set of smallestFirst(families, family)) {
+    if (set.length > maxOrder) break;
+    sets.push(set);
+    if (sets.length >= cap) break;
+  }
+  return sets;
+}
+
+interface Rows<Row> {
+  /** Number of sets by order, the last entry not zero. */
+  readonly of: (node: Family) => Row;
+}
+
+/** Exact below 2^53 sets; above, still right about which orders occur. */
+function orderRows(families: Families, family: Family): Rows<ArrayLike<number>> {
+  const rows = new Map<Family, Float64Array>([
+    [NO_SET, new Float64Array(0)],
+    [EMPTY_SET, Float64Array.of(1)],
+  ]);
+  for (const id of reachable(families, [family])) {
+    const [low, high] = [rows.get(families.low[id]!)!, rows.get(families.high[id]!)!];
+    const row = new Float64Array(Math.max(low.length, high.length + 1));
+    row.set(low);
+    for (let order = 0; order < high.length; order++) row[order + 1]! += high[order]!;
+    rows.set(id, row);
+  }
+  return { of: (node) => rows.get(node)! };
+}
+
+function bigOrderRows(families: Families, family: Family): Rows<ArrayLike<bigint>> {
+  const rows = new Map<Family, bigint[]>([
+    [NO_SET, []],
+    [EMPTY_SET, [1n]],
+  ]);
+  for (const id of reachable(families, [family])) {
+    const [low, high] = [rows.get(families.low[id]!)!, rows.get(families.high[id]!)!];
+    const length = Math.max(low.length, high.length + 1);
+    rows.set(
+      id,
+      Array.from({ length }, (_, order) => (low[order] ?? 0n) + (high[order - 1] ?? 0n)),
+    );
+  }
+  return { of: (node) => rows.get(node)! };
+}

@@ -1,0 +1,125 @@
+// The two tables every decision diagram stands on: nodes (variable, low, high) kept once each, on typed
+// arrays that double, and a lossy cache of results by pair. Terminals 0 and 1 lie below every variable. Children
+// are made before their parents, so going through the ids upwards is a bottom-up pass without recursion.
+
+const FIRST_NODES = 1 << 12;
+const FIRST_RESULTS = 1 << 12;
+const MOST_RESULTS = 1 << 22;
+
+const mix = (a: number, b: number, c: number): number => {
+  let h = Math.imul(a, 0x9e3779b1) + Math.imul(b, 0x85ebca6b) + Math.imul(c, 0xc2b2ae35);
+  h = Math.imul(h ^ (h >>> 16), 0x7feb352d);
+  return (h ^ (h >>> 15)) >>> 0;
+};
+
+const grown = (from: Int32Array): Int32Array<ArrayBuffer> => {
+  const to = new Int32Array(from.length * 2);
+  to.set(from);
+  return to;
+};
+
+export class NodeTable {
+  /** Per node; the arrays are replaced when they grow, so take them anew after making nodes. */
+  variable = new Int32Array(FIRST_NODES);
+  low = new Int32Array(FIRST_NODES);
+  high = new Int32Array(FIRST_NODES);
+  /** Nodes made so far, the two terminals included. */
+  count = 2;
+  /** Grows by one whenever nodes are forgotten, so that what was remembered about them can be dropped. */
+  generation = 0;
+  #unique = new Int32Array(FIRST_NODES * 2);
+
+  constructor() {
+    this.variable.fill(-1, 0, 2);
+    this.low[1] = 1;
+    this.high[1] = 1;
+  }
+
+  /** The one node with these three; made when it is new. */
+  node(variable: number, low: number, high: number): number {
+    const mask = this.#unique.length - 1;
+    let slot = mix(variable, low, high) & mask;
+    for (let found = this.#unique[slot]!; found !== 0; found = this.#unique[slot]!) {
+      if (this.variable[found] === variable && this.low[found] === low && this.high[found] === high) {
+        return found;
+      }
+      slot = (slot + 1) & mask;
+    }
+    return this.#add(slot, variable, low, high);
+  }
+
+  /** Forgets every node from `mark` (an earlier `count`) on; what stood before keeps its number. */
+  forgetFrom(mark: number): void {
+    this.count = Math.max(2, mark);
+    this.generation++;
+    this.#rehash();
+  }
+
+  #add(slot: number, variable: number, low: number, high: number): number {
+    const id = this.count;
+    if (id === this.variable.length) {
+      this.#grow();
+      return this.node(variable, low, high);
+    }
+    this.variable[id] = variable;
+    this.low[id] = low;
+    this.high[id] = high;
+    this.#unique[slot] = id;
+    this.count = id + 1;
+    return id;
+  }
+
+  #grow(): void {
+    this.variable = grown(this.variable);
+    this.low = grown(this.low);
+    this.high = grown(this.high);
+    this.#unique = new Int32Array(this.variable.length * 2);
+    this.#rehash();
+  }
+
+  #rehash(): void {
+    const mask = this.#unique.length - 1;
+    this.#unique.fill(0);
+    for (let id = 2; id < this.count; id++) {
+      let slot = mix(this.variable[id]!, this.low[id]!, this.high[id]!) & mask;
+      while (this.#unique[slot] !== 0) slot = (slot + 1) & mask;
+      this.#unique[slot] = id;
+    }
+  }
+}
+
+/** Results by pair of nodes, the first never 0; a later pair may push out an earlier one. */
+export class PairCache {
+  #keys = new Int32Array(FIRST_RESULTS * 2);
+  #results = new Int32Array(FIRST_RESULTS);
+  #kept = 0;
+
+  /** The kept result, or -1. */
+  get(a: number, b: number): number {
+    const slot = mix(a, b, 7) & (this.#results.length - 1);
+    return this.#keys[slot * 2] === a && this.#keys[slot * 2 + 1] === b ? this.#results[slot]! : -1;
+  }
+
+  /** Keeps a result; grows with the work, for the pairs asked about may far outnumber the nodes made. */
+  set(a: number, b: number, result: number): void {
+    if (++this.#kept > this.#results.length && this.#results.length < MOST_RESULTS) this.#grow();
+    const slot = mix(a, b, 7) & (this.#results.length - 1);
+    this.#keys[slot * 2] = a;
+    this.#keys[slot * 2 + 1] = b;
+    this.#results[slot] = result;
+  }
+
+  clear(): void {
+    this.#keys.fill(0);
+  }
+
+  #grow(): void {
+    const [keys, results] = [this.#keys, this.#results];
+    this.#keys = new Int32Array(keys.length * 2);
+    this.#results = new Int32Array(results.length * 2);
+    this.#kept = 0;
+    for (let slot = 0; slot < results.length; slot++) {
+      if (keys[slot * 2] !== 0) this.set(keys[slot * 2]!, keys[slot * 2 + 1]!, results[slot]!);
+    }
+  }
+}
