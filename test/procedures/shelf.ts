@@ -13,7 +13,13 @@ export const files: readonly string[] = readdirSync(FOLDER)
   .sort();
 
 export const textOf = (file: string): string => readFileSync(new URL(file, FOLDER), 'utf8');
-export const reading = (file: string): ReadResult => readProcedure(textOf(file), file);
+const READ = new Map(files.map((file) => [file, readProcedure(textOf(file), file)]));
+
+export function reading(file: string): ReadResult {
+  const found = READ.get(file);
+  if (!found) throw new Error(`no file ${file}`);
+  return found;
+}
 
 export function procedureOf(file: string): Procedure {
   const { procedure } = reading(file);
