@@ -13,7 +13,7 @@ interface Instead {
 }
 
 /** Rules whose published text for this item is a record of its own. */
-export const INSTEAD: readonly Instead[] = [
+const INSTEAD: readonly Instead[] = [
   { rule: 'practice.shield-by-rear-strap', item: 'goggles', instead: 'practice.goggles-by-rear-strap' },
   {
     rule: 'practice.respirator-lower-strap-first',

@@ -11,7 +11,10 @@ export interface Departure {
   readonly step: number;
   /** Indices of other steps that it is about. */
   readonly others?: readonly number[];
-  /** `person`, `item`, `fixture`, `technique`, `when`: ids for the sentence. */
+  /**
+   * Ids for the sentence: `person` always; `item`, `of` (whose item), `other` (an item in the way), `place`, `fixture`, `zone`,
+   * `technique` where there is one; `when` is `before` or `after` (hygiene around the zip).
+   */
   readonly params: Readonly<Record<string, string>>;
 }
 

@@ -85,7 +85,7 @@ function aroundZip(reading: Reading): readonly Found[] {
     });
     return [
       ...(before?.cleans === person ? [] : [found('before', before)]),
-      ...(after && after.cleans !== person ? [found('after', after)] : []),
+      ...(after && after.cleans !== person && !sameAct(moment, after) ? [found('after', after)] : []),
     ];
   });
 }
@@ -128,7 +128,7 @@ export const HYGIENE: readonly Rule[] = [
     id: 'practice.hygiene-around-zip',
     kinds: DOFFING,
     looksAt:
-      'The hands that open a zip must have been cleaned just before, and be cleaned just after. That it is asked after the zip is our reading.',
+      'The hands that open a zip must have been cleaned just before, and be cleaned after it before they meet anything but that garment. The module itself goes from the zip to the garment; what the zip leaves on gloves is in the check’s routes.',
     find: aroundZip,
   },
   {

@@ -1,7 +1,7 @@
 // Looking and leaving: inspections, the all-clear, gloves disinfected in the room. Sources: training module (pages 01
 // and 09 and last steps) and, for donning, the seal check. Only for people who start in two pairs of gloves.
 import { bodyIn } from '../contacts/scene.ts';
-import { type ItemId } from '../domain/items.ts';
+import type { ItemId } from '../domain/items.ts';
 import { SIDES } from '../domain/places.ts';
 import { DOFFING, DONNING, type Found, type Rule } from './departure.ts';
 import {
@@ -69,7 +69,9 @@ function innerGlovesUnseen(reading: Reading): readonly Found[] {
 }
 
 function unseenAtEnd(reading: Reading): readonly Found[] {
-  return inTwoPairs(reading).flatMap((person) => {
+  const observers = reading.procedure.people.filter(({ role }) => role === 'observer').map(({ id }) => id);
+  const people = inTwoPairs(reading).filter((person) => !observers.includes(person));
+  return people.flatMap((person) => {
     const last = reading.moments.findLast((moment) => moment.owner === person && takenOff(moment).length > 0);
     if (!last || lookedOver(reading, person, last.index, Number.POSITIVE_INFINITY)) return [];
     return [{ step: reading.moments.length - 1, params: { person } }];
@@ -149,7 +151,8 @@ export const LOOKS: readonly Rule[] = [
   {
     id: 'practice.inspect-at-end',
     kinds: DOFFING,
-    looksAt: 'Nobody looks a person in two pairs of gloves over once the last item is off.',
+    looksAt:
+      'Nobody looks a person in two pairs of gloves over once the last item is off. Not asked of the observer: no source says who observes them.',
     find: unseenAtEnd,
   },
   {

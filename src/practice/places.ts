@@ -7,7 +7,8 @@ import type { PracticeRuleId } from '../evidence/index.ts';
 import { DOFFING, type Found, type Rule } from './departure.ts';
 import { groupOf, inTwoPairs, type Moment, type Reading, takenOff } from './reading.ts';
 
-const OUTER: readonly ItemGroup[] = ['gown', 'coverall', 'apron', 'foot-cover'];
+/** What a chair's seat meets; foot covers only foul the chair on which shoes are wiped later. */
+const GARMENTS: readonly ItemGroup[] = ['gown', 'coverall', 'apron'];
 
 const wipesShoes = (moment: Moment): boolean =>
   moment.step.action === 'wipe' && moment.step.items.includes('shoes');
@@ -23,11 +24,12 @@ function dirtyOnCleanChair(reading: Reading): readonly Found[] {
     const person = moment.step.who;
     const body = bodyIn(moment.after, person);
     const fixture = moment.step.action === 'sit' ? body.seated : undefined;
-    const item = body.layers.findLast((layer) => OUTER.includes(groupOf(layer.item)))?.item;
+    const garment = body.layers.findLast((layer) => GARMENTS.includes(groupOf(layer.item)))?.item;
+    const item = garment ?? body.layers.find((layer) => groupOf(layer.item) === 'foot-cover')?.item;
     if (fixture === undefined || !item) return [];
     const shoes = shoeSteps(reading, fixture).map((step) => step.index);
     const clean = reading.procedure.fixtures.some((candidate) => candidate.id === fixture && candidate.clean);
-    if (!clean && shoes.length === 0) return [];
+    if (shoes.length === 0 && !(clean && garment)) return [];
     return [
       {
         step: moment.index,
@@ -89,7 +91,7 @@ export const PLACES_TOUCHED: readonly Rule[] = [
     id: 'practice.clean-and-dirty-chair-apart',
     kinds: DOFFING,
     looksAt:
-      'Somebody who sits down on a clean chair, or on one that shoes are wiped on, while gown, coverall, apron or foot covers are still worn. The coverall module itself does so: a unit that follows it accepts this departure.',
+      'Somebody who sits down on a clean chair while gown, coverall or apron is still worn, or, in foot covers, on the chair on which shoes are wiped. The coverall module itself does both: a unit that follows it accepts this departure.',
     find: dirtyOnCleanChair,
   },
   {

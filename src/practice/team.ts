@@ -22,6 +22,13 @@ function assists(reading: Reading): readonly Assist[] {
   });
 }
 
+/** What the help was about: an item, or a place that was held. */
+function helpIn(moment: Moment, person: string): Found['params'] {
+  const { items, place } = moment.step;
+  const [item] = items;
+  return { person, of: moment.owner, ...(item ? { item } : {}), ...(place ? { place } : {}) };
+}
+
 const roleOf = (reading: Reading, id: string): Role | undefined =>
   reading.procedure.people.find((person) => person.id === id)?.role;
 
@@ -35,14 +42,8 @@ function helperHygiene(reading: Reading): readonly Found[] {
     if (next?.cleans === person) return [];
     const goesOn = next && all.some((one) => one.moment === next && one.person === person);
     if (goesOn && sameAct(moment, next)) return [];
-    const [item = ''] = moment.step.items;
-    return [
-      {
-        step: moment.index,
-        ...(next ? { others: [next.index] } : {}),
-        params: { person, item, of: moment.owner },
-      },
-    ];
+    const others = next ? { others: [next.index] } : {};
+    return [{ step: moment.index, ...others, params: helpIn(moment, person) }];
   });
 }
 
@@ -53,7 +54,7 @@ function observerHelps(reading: Reading, withAssistant: boolean): readonly Found
     .filter(({ person }) => roleOf(reading, person) === 'observer')
     .map(({ moment, person }) => ({
       step: moment.index,
-      params: { person, item: moment.step.items[0] ?? '', of: moment.owner },
+      params: helpIn(moment, person),
     }));
 }
 

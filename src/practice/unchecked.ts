@@ -16,7 +16,7 @@ export const UNCHECKED: readonly Unchecked[] = [
   },
   {
     id: 'practice.garment-inside-out',
-    because: `${MANNER}; every way to take a garment off rolls it inwards`,
+    because: MANNER,
   },
   {
     id: 'practice.garment-not-shaken',

@@ -1,5 +1,5 @@
 // Cases: Boot covers, boots, shoes and chairs.
-import { changed, without, withPerson } from '../../support/procedure.ts';
+import { changed, inserted, step, without, withPerson } from '../../support/procedure.ts';
 import { RESPIRATOR_GOWN } from '../procedures.ts';
 import type { Case } from './case.ts';
 
@@ -68,7 +68,19 @@ export const FEET_CASES: readonly Case[] = [
   {
     rule: 'practice.clean-and-dirty-chair-apart',
     source: 'cdc-training',
-    broken: 'on the clean chair in gown and boot covers',
+    broken: 'on a clean chair in the gown',
+    procedure: inserted(
+      RESPIRATOR_GOWN,
+      'gown-off',
+      step('rest', 'sit', { fixture: 'clean-chair' }),
+      step('rise', 'stand'),
+    ),
+    at: 'rest',
+  },
+  {
+    rule: 'practice.clean-and-dirty-chair-apart',
+    source: 'cdc-training',
+    broken: 'boot covers and shoes on the same clean chair',
     procedure: changed(RESPIRATOR_GOWN, 'sit', { fixture: 'clean-chair' }),
     at: 'sit',
   },

@@ -42,14 +42,14 @@ export const HYGIENE_CASES: readonly Case[] = [
   {
     rule: 'practice.hygiene-around-zip',
     source: 'cdc-training',
-    broken: 'no hygiene after the zip',
-    procedure: without(POWERED_COVERALL, 'rub-zip'),
+    broken: 'the bin touched straight after the zip',
+    procedure: inserted(POWERED_COVERALL, 'rub-zip', step('bin', 'touch', { fixture: 'bin' })),
     at: 'unzip',
   },
   {
     rule: 'practice.hygiene-around-zip',
     source: 'cdc-training',
-    broken: 'the bin touched before the zip',
+    broken: 'the bin touched straight before the zip',
     procedure: inserted(POWERED_COVERALL, 'unzip', step('bin', 'touch', { fixture: 'bin' })),
     at: 'unzip',
   },
