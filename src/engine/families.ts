@@ -30,7 +30,8 @@ export class Families extends NodeTable {
   minimal(root: Node): Family {
     this.#makeRoom();
     const known = this.#minimal;
-    if (known[root] !== -1) return known[root]!;
+    const found = known[root] ?? -1;
+    if (found !== -1) return found;
     const { diagram } = this;
     for (const id of reachable(diagram, [root])) {
       if (known[id] !== -1) continue;
