@@ -61,11 +61,14 @@ function gloveChange(context: CandidateContext, at: number, who: string): readon
   return [{ do: 'insert', at, steps }];
 }
 
-/** A fixture on the route, wiped before step `at`. */
+const kindOf = (context: CandidateContext, fixture: string): string | undefined =>
+  context.procedure.fixtures.find((candidate) => candidate.id === fixture)?.kind;
+
+/** A fixture on the route (nobody stops to wipe a floor), wiped before step `at`. */
 function wipe(context: CandidateContext, at: number, who: string, surface: string): readonly Edit[] {
   const [owner, fixture] = surface.split('.');
   const chosen = productFor(context, 'hard');
-  if (owner !== 'room' || !fixture || !chosen) return [];
+  if (owner !== 'room' || !fixture || !chosen || kindOf(context, fixture) === 'floor') return [];
   const steps = [stepWith(context, 'wipe', { who, action: 'wipe', items: [], fixture, product: chosen })];
   return [{ do: 'insert', at, steps }];
 }
@@ -77,6 +80,22 @@ function otherTechniques(context: CandidateContext, at: number): readonly Edit[]
   return techniquesFor(step.action, step.items)
     .filter((technique) => technique.id !== context.performed[at]?.technique.id)
     .map((technique) => ({ do: 'replace', at, step: { ...step, technique: technique.id as TechniqueId } }));
+}
+
+/** Another seat, mat or floor for a step that sits, stands, walks or is done to a fixture. */
+function otherFixtures(context: CandidateContext, at: number): readonly Edit[] {
+  const step = context.procedure.steps[at];
+  if (!step || !['sit', 'stand', 'step-on'].includes(step.action)) return [];
+  const kinds: readonly string[] = step.action === 'sit' ? ['chair'] : ['mat', 'floor'];
+  const patient = context.procedure.zones.filter((zone) => zone.side === 'patient').map((zone) => zone.id);
+  return context.procedure.fixtures
+    .filter(({ kind, id, zone }) => id !== step.fixture && kinds.includes(kind) && !patient.includes(zone))
+    .map(({ id }) => ({ do: 'replace', at, step: { ...step, fixture: id } }));
+}
+
+/** Leaving out a touch that nothing else needs; a removal or a cleaning is never left out as a mend. */
+function leaveOut(context: CandidateContext, at: number): readonly Edit[] {
+  return context.procedure.steps[at]?.action === 'touch' ? [{ do: 'remove', at }] : [];
 }
 
 const REACH = 6;
@@ -147,6 +166,8 @@ function alongRoute(context: CandidateContext, finding: Finding): readonly Edit[
         ]),
         ...wipe(context, link.step, step?.who ?? who, link.from ?? ''),
         ...otherTechniques(context, link.step),
+        ...otherFixtures(context, link.step),
+        ...leaveOut(context, link.step),
         ...moves(context, link.step),
       ];
     });
@@ -162,8 +183,9 @@ function aroundStep(context: CandidateContext, at: number): readonly Edit[] {
     ]),
     ...gloveChange(context, at, who),
     ...otherTechniques(context, at),
+    ...otherFixtures(context, at),
+    ...leaveOut(context, at),
     ...moves(context, at),
-    { do: 'remove', at },
   ];
 }
 

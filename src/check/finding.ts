@@ -90,6 +90,8 @@ export interface Finding {
   /** Short id under which `replay` runs exactly these slips. */
   readonly replay?: string;
   readonly mends: readonly Mend[];
+  /** How many edits were tried; absent where none is. */
+  readonly tried?: number;
   readonly accepted?: Acceptance;
   readonly evidence: readonly EvidenceId[];
 }

@@ -5,7 +5,7 @@ import { departures } from '../practice/index.ts';
 import type { Analysis } from './analysis.ts';
 import { candidatesFor } from './candidates.ts';
 import type { Edit } from './edit.ts';
-import type { Finding, Measure, Mend } from './finding.ts';
+import type { Finding, FindingKind, Measure, Mend } from './finding.ts';
 import { compareMeasures } from './measure.ts';
 import { type Score, scoreOf } from './score.ts';
 import { tryEdit, type Trial } from './trial.ts';
@@ -59,11 +59,18 @@ function helps(finding: Finding, before: Score, after: Score, stepId: string): b
     return before.keys.has(`${finding.code} ${stepId}`) && !after.keys.has(`${finding.code} ${stepId}`);
   }
   const surface = finding.surface ?? '';
-  const [was, is] = [before.barriers.get(surface), after.barriers.get(surface)];
-  return (is ?? Infinity) > (was ?? Infinity);
+  if (finding.kind === 'one-slip') return !after.reaches(surface, finding.events);
+  return (after.barriers.get(surface) ?? Infinity) > (before.barriers.get(surface) ?? Infinity);
 }
 
-const harms = (before: Measure, after: Measure): boolean =>
+/** New faults of the grade that must be mended rule an edit out; a new way to slip is shown with it. */
+const FAULT = /^(?:impossible|open|practice)\./;
+
+const harms = (before: Score, after: Score): boolean =>
+  compareFaults(before.measure, after.measure) ||
+  [...after.keys].some((key) => FAULT.test(key) && !before.keys.has(key));
+
+const compareFaults = (before: Measure, after: Measure): boolean =>
   after.impossible > before.impossible || sum(after.open) > sum(before.open);
 
 const difference = (a: ReadonlySet<string>, b: ReadonlySet<string>): readonly string[] =>
@@ -89,6 +96,7 @@ function mendOf(finding: Finding, edit: Edit, before: Score, after: Score): Mend
 }
 
 const MOST_MENDS = 3;
+const MENDABLE: ReadonlySet<FindingKind> = new Set(['open', 'one-slip', 'practice', 'impossible']);
 
 /** Smaller first: fewer steps added, then the better measure. */
 function byWorth(a: Mend, b: Mend): number {
@@ -106,17 +114,16 @@ export function withMends(analysis: Analysis, findings: readonly Finding[]): rea
     scores.set(key, score);
     return score;
   };
-  const mendsFor = (finding: Finding): readonly Mend[] =>
-    candidatesFor({ procedure, agent: analysis.agent, performed }, finding)
+  const mend = (finding: Finding): Finding => {
+    const edits = candidatesFor({ procedure, agent: analysis.agent, performed }, finding);
+    const stepId = procedure.steps[finding.steps[0] ?? 0]?.id ?? '';
+    const mends = edits
       .map((edit) => ({ edit, after: scoreFor(edit) }))
-      .filter(({ after }) => !harms(before.measure, after.measure))
-      .filter(({ after }) => helps(finding, before, after, procedure.steps[finding.steps[0] ?? 0]?.id ?? ''))
+      .filter(({ after }) => helps(finding, before, after, stepId) && !harms(before, after))
       .map(({ edit, after }) => mendOf(finding, edit, before, after))
       .sort(byWorth)
       .slice(0, MOST_MENDS);
-  return findings.map((finding) =>
-    ['open', 'one-slip', 'practice', 'impossible'].includes(finding.kind)
-      ? { ...finding, mends: mendsFor(finding) }
-      : finding,
-  );
+    return { ...finding, mends, tried: edits.length };
+  };
+  return findings.map((finding) => (MENDABLE.has(finding.kind) ? mend(finding) : finding));
 }

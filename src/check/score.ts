@@ -6,7 +6,7 @@ import type { Procedure } from '../domain/procedure.ts';
 import { leastEvents } from '../engine/barriers.ts';
 import { chancesOf } from '../engine/chance.ts';
 import type { Diagram } from '../engine/diagram.ts';
-import { union } from '../engine/walk.ts';
+import { evaluate, union } from '../engine/walk.ts';
 import { isAccepted } from './acceptance.ts';
 import { CLASS_GROUPS } from './analysis.ts';
 import { eventChances } from './chances.ts';
@@ -36,6 +36,8 @@ export interface Score {
   readonly barriers: ReadonlyMap<string, number | null>;
   /** One key per finding: code and where. */
   readonly keys: ReadonlySet<string>;
+  /** Whether these events alone reach a surface. */
+  reaches(surface: string, events: readonly string[]): boolean;
 }
 
 type Four = readonly [number, number, number, number];
@@ -86,7 +88,15 @@ function keysOf(scored: Scored, barriers: ReadonlyMap<string, number | null>): S
   return keys;
 }
 
-/** Scores one procedure, worked out. */
+function reacher(scored: Scored): Score['reaches'] {
+  return (surface, events) => {
+    const index = scored.surfaces.findIndex((candidate) => candidate.id === surface);
+    const isTrue = (event: number): boolean => events.includes(scored.events[event]?.key ?? '');
+    return evaluate(scored.diagram, scored.judged[index] ?? 0, isTrue);
+  };
+}
+
+/** Scores one procedure, worked out. Valid as long as its diagram forgets nothing. */
 export function scoreOf(scored: Scored): Score {
   const barriers = barriersBySurface(scored);
   const open = CLASS_GROUPS.map(
@@ -104,5 +114,5 @@ export function scoreOf(scored: Scored): Score {
     ).length,
     seconds: secondsOf(scored.performed.map((result) => result.technique)),
   };
-  return { measure, barriers, keys: keysOf(scored, barriers) };
+  return { measure, barriers, keys: keysOf(scored, barriers), reaches: reacher(scored) };
 }

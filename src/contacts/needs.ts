@@ -1,4 +1,5 @@
 // What a step needs before it can be done: a helper within reach, a seat, a fixture that is there, bare or gloved hands.
+import type { ActionId } from '../domain/actions.ts';
 import type { Need } from '../domain/moves.ts';
 import { SIDES } from '../domain/places.ts';
 import { type Body, isBare } from './body.ts';
@@ -39,8 +40,12 @@ const CHECKS: Readonly<Record<Need, (frame: Frame, body: Body) => void>> = {
   },
 };
 
-/** Within reach: in the same zone. The one who sits at an edge reaches what stands in the chair's zone. */
+/** Seen and heard across a line; everything else is done within reach. */
+const AT_A_DISTANCE: ReadonlySet<ActionId> = new Set(['inspect', 'say']);
+
+/** Within reach: in the same zone. */
 function needsPresence(frame: Frame): void {
+  if (AT_A_DISTANCE.has(frame.step.action)) return;
   const { zone } = actor(frame);
   const near = helper(frame);
   if (near && near.zone !== zone) problem(frame, 'helper-elsewhere', { person: near.id });
