@@ -70,6 +70,15 @@ function touchingIn(compiled: Compiled, step: Step, performed: Performed): Reado
   return new Set(BY_HAND.has(step.action) ? [step.who, ...touching] : touching);
 }
 
+/** Variants of a procedure share most of their performed steps, and each is read only once. */
+const KNOWN = new WeakMap<Performed, ReadonlySet<string>>();
+
+function touchingOnce(compiled: Compiled, step: Step, performed: Performed): ReadonlySet<string> {
+  const touching = KNOWN.get(performed) ?? touchingIn(compiled, step, performed);
+  KNOWN.set(performed, touching);
+  return touching;
+}
+
 /** Rubbed, washed, or wiped as the gloves that are outermost. */
 function cleanedIn(step: Step, before: Scene): string | undefined {
   if (step.action === 'sanitise') return step.who;
@@ -85,7 +94,7 @@ export function read(compiled: Compiled): Reading {
     const performed = compiled.performed[index];
     if (!performed) return [];
     const { technique, before, after } = performed;
-    const touching = touchingIn(compiled, step, performed);
+    const touching = touchingOnce(compiled, step, performed);
     const cleans = cleanedIn(step, before);
     return [{ index, step, technique, owner: step.of ?? step.who, before, after, touching, cleans }];
   });
