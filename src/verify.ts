@@ -44,20 +44,19 @@ export interface Verified {
   readonly verdict?: Verdict;
 }
 
-/** Findings about one agent: what is open, one slip away, by design. */
-function contamination(context: JudgeContext): readonly Finding[] {
-  return [...open(context), ...oneSlip(context), ...byDesign(context)];
-}
-
-/** Findings that are the same against every agent: possibility, practice, coverage, layering. */
-function conduct(context: JudgeContext, donning: Procedure | undefined): readonly Finding[] {
+/** Worst first: what cannot be done, what stands open, departures and bare places, one slip away, what is by design. */
+function findingsOf(
+  context: JudgeContext,
+  first: boolean,
+  donning: Procedure | undefined,
+): readonly Finding[] {
   const { compiled, agent } = context.analysis;
-  return [
-    ...impossible(context),
-    ...(donning ? layering(compiled, compile(donning, agent)) : []),
-    ...practice(compiled),
-    ...coverage(compiled),
-  ];
+  // Possibility, practice, coverage and layering are the same against every agent: said once.
+  const possible = first
+    ? [...impossible(context), ...(donning ? layering(compiled, compile(donning, agent)) : [])]
+    : [];
+  const conduct = first ? [...practice(compiled), ...coverage(compiled)] : [];
+  return [...possible, ...open(context), ...conduct, ...oneSlip(context), ...byDesign(context)];
 }
 
 function findingsFor(
@@ -67,7 +66,7 @@ function findingsFor(
   options: VerifyOptions,
 ) {
   const { analysis } = context;
-  const found = [...(first ? conduct(context, donning) : []), ...contamination(context)];
+  const found = findingsOf(context, first, donning);
   const mended = options.mends === false ? found : withMends(analysis, found);
   if (options.variants === false) return mended;
   const edits = variantEdits(analysis.compiled.procedure.steps.length);

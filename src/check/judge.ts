@@ -1,12 +1,12 @@
 // Findings read off the conditions: what is open, what one slip opens, what is contaminated by design, and what the
 // procedure cannot do at all. Each with its route; mends are tried later, by mends.ts.
-import type { SurfaceClass } from '../contacts/plan.ts';
+import type { Surface, SurfaceClass } from '../contacts/plan.ts';
 import { TRUE } from '../engine/diagram.ts';
 import { ledgerOf } from '../engine/ledger.ts';
 import { listOf } from '../engine/cutSets.ts';
 import { type EvidenceId, evidenceIds } from '../evidence/index.ts';
 import { type Analysis, classRank } from './analysis.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, RouteLink } from './finding.ts';
 import { replayId } from './replayId.ts';
 import { routeTo, stepsOf } from './routes.ts';
 
@@ -43,29 +43,52 @@ export function impossible({ analysis }: JudgeContext): readonly Finding[] {
   });
 }
 
-/** Protected surfaces contaminated though nobody slips. */
-export function open(context: JudgeContext): readonly Finding[] {
-  const { analysis } = context;
-  return analysis.protectedSurfaces.flatMap((index, at): readonly Finding[] => {
+interface OpenRoute {
+  readonly surface: Surface;
+  readonly route: readonly RouteLink[];
+}
+
+function openRoutes(analysis: Analysis): readonly OpenRoute[] {
+  return analysis.protectedSurfaces.flatMap((index, at): readonly OpenRoute[] => {
     const surface = analysis.compiled.plan.surfaces[index];
-    if (!surface || analysis.judged[at] !== TRUE) return [];
-    const route = routeTo(analysis, index, []);
-    const steps = stepsOf(route);
-    return [
-      {
-        ...EMPTY,
-        code: `open.${surface.class}`,
-        kind: 'open',
-        severity: 'error',
-        agent: analysis.agent,
-        steps: steps.length > 0 ? [...steps].reverse() : [0],
-        surface: surface.id,
-        surfaces: [surface.id],
-        route,
-        replay: idFor(context, []),
-      },
-    ];
+    const isOpen = surface !== undefined && analysis.judged[at] === TRUE;
+    return isOpen ? [{ surface, route: routeTo(analysis, index, []) }] : [];
   });
+}
+
+/**
+ * Protected surfaces contaminated though nobody slips. Surfaces of one class that the same step opens (both soles) are
+ * one finding; its route is the first surface's.
+ */
+export function open(context: JudgeContext): readonly Finding[] {
+  const groups = new Map<string, OpenRoute[]>();
+  for (const found of openRoutes(context.analysis)) {
+    groups.set(groupKey(found), [...(groups.get(groupKey(found)) ?? []), found]);
+  }
+  return [...groups.values()].flatMap((group) => openFinding(context, group));
+}
+
+const groupKey = ({ surface, route }: OpenRoute): string =>
+  `${surface.class} ${surface.person ?? ''} ${route.at(-1)?.step ?? -1}`;
+
+function openFinding(context: JudgeContext, group: readonly OpenRoute[]): readonly Finding[] {
+  const [first] = group;
+  if (!first) return [];
+  const steps = stepsOf(first.route);
+  return [
+    {
+      ...EMPTY,
+      code: `open.${first.surface.class}`,
+      kind: 'open',
+      severity: 'error',
+      agent: context.analysis.agent,
+      steps: steps.length > 0 ? [...steps].reverse() : [0],
+      surface: first.surface.id,
+      surfaces: group.map(({ surface }) => surface.id),
+      route: first.route,
+      replay: idFor(context, []),
+    },
+  ];
 }
 
 /** One event, and the protected surfaces that it alone opens, worst first. */

@@ -60,7 +60,9 @@ function helps(finding: Finding, before: Score, after: Score, stepId: string): b
   }
   const surface = finding.surface ?? '';
   if (finding.kind === 'one-slip') return !after.reaches(surface, finding.events);
-  return (after.barriers.get(surface) ?? Infinity) > (before.barriers.get(surface) ?? Infinity);
+  const freed = (id: string): boolean =>
+    (after.barriers.get(id) ?? Infinity) > (before.barriers.get(id) ?? Infinity);
+  return finding.surfaces.every(freed);
 }
 
 /** New faults of the grade that must be mended rule an edit out; a new way to slip is shown with it. */
