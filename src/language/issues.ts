@@ -114,8 +114,17 @@ function reportUnion(path: Path, issue: Extract<Issue, { code: 'invalid_union' }
     reportIssue({ ...inner, path: [...path, ...inner.path] }, reading);
 }
 
+/** An alias stands there: reported before, and of no value. */
+function reportedBefore(root: Plain, path: Path): boolean {
+  const holder = valueAt(root, path.slice(0, -1));
+  const last = path.at(-1);
+  if (last === undefined || typeof holder !== 'object' || holder === null) return false;
+  return Object.hasOwn(holder, last) && Reflect.get(holder, last) === undefined;
+}
+
 function reportIssue(issue: Issue, reading: Reading): void {
   const path = issue.path as Path;
+  if (reportedBefore(reading.root, path)) return;
   const value = valueAt(reading.root, path);
   if (issue.code === 'invalid_value') reportWord(path, issue, reading);
   else if (issue.code === 'unrecognized_keys') reportKeys(path, issue.keys, reading);

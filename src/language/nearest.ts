@@ -3,7 +3,7 @@
 
 const LONGEST = 64;
 
-/** Edit distance; Infinity as soon as it must pass `limit`. */
+/** Edit distance; Infinity where it passes `limit`. */
 export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY): number {
   if (Math.abs(a.length - b.length) > limit) return Number.POSITIVE_INFINITY;
   let before: number[] = [];
@@ -20,7 +20,8 @@ export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY)
     before = last;
     last = row;
   }
-  return last[b.length] ?? 0;
+  const found = last[b.length] ?? 0;
+  return found <= limit ? found : Number.POSITIVE_INFINITY;
 }
 
 /** The known name that was most likely meant; undefined when none is near. Ties: the first listed. */

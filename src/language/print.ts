@@ -1,12 +1,14 @@
 // A procedure to its canonical file: keys in a fixed order, defaults left out, one line per step. Reading it gives the
 // same procedure again, and printing that the same text. Comments and layout of the file it came from are not kept.
-import { Document, isCollection } from 'yaml';
+import { Document, isCollection, isPair, type YAMLMap, type YAMLSeq } from 'yaml';
 import { isPaired, type Place, placeName, sideOf } from '../domain/places.ts';
 import type { Person, Procedure, Step } from '../domain/procedure.ts';
 import type { Fixture } from '../domain/room.ts';
 import { defaultDoer, defaultStart, floorOf, UNDERNEATH } from './context.ts';
 import { automaticFloor, defaultWorked, defined } from './resolve.ts';
 import { FIELD_KEYS } from './shape-steps.ts';
+
+type Collection = YAMLMap | YAMLSeq;
 
 /** A value, or nothing where the reader would fill in the same. */
 const unless = <T>(value: T, usual: unknown): T | undefined =>
@@ -119,28 +121,26 @@ function fileOf(procedure: Procedure): Readonly<Record<string, unknown>> {
 const inOrder = <T extends object>(value: T, keys: readonly (keyof T & string)[]): object =>
   defined(Object.fromEntries(keys.map((key) => [key, value[key]])));
 
-/** Lines hold one step, one fixture, one zone list; what carries a sentence is written line by line. */
+/** The lists and groups directly inside a list or group. */
+function inner(node: unknown): readonly Collection[] {
+  if (!isCollection(node)) return [];
+  const values = node.items.map((entry): unknown => (isPair(entry) ? entry.value : entry));
+  return values.filter((value) => isCollection(value));
+}
+
+function inOneLine(nodes: readonly unknown[]): void {
+  for (const node of nodes) if (isCollection(node)) node.flow = true;
+}
+
+/** One line for each list, fixture and step; a step with a note, and what carries sentences, goes line by line. */
 function layOut(document: Document): void {
-  const flow = (path: readonly string[]): void => {
-    const node: unknown = document.getIn(path, true);
-    if (isCollection(node)) node.flow = true;
-  };
-  const flowEach = (path: readonly string[], unlessHas?: string): void => {
-    const node: unknown = document.getIn(path, true);
-    if (!isCollection(node)) return;
-    for (const entry of node.items) {
-      const inner: unknown = isCollection(entry) ? entry : (entry as { value?: unknown }).value;
-      if (isCollection(inner) && !(unlessHas !== undefined && inner.has(unlessHas))) inner.flow = true;
-    }
-  };
-  for (const path of [['agents'], ['room', 'zones'], ['products'], ['policy']]) flow(path);
-  const people = document.get('people');
-  if (isCollection(people)) {
-    for (const { key } of people.items as { key: { value: string } }[]) flowEach(['people', key.value]);
-  }
-  flowEach(['room', 'fixtures']);
-  flowEach(['start']);
-  flowEach(['steps'], 'note');
+  const at = (...path: readonly string[]): unknown => document.getIn(path, true);
+  inOneLine([at('agents'), at('room', 'zones'), at('products'), at('policy')]);
+  inOneLine(inner(at('people')).flatMap(inner));
+  inOneLine([...inner(at('room', 'fixtures')), ...inner(at('start'))]);
+  const steps = inner(at('steps'));
+  inOneLine(steps.filter((step) => !step.has('note')));
+  inOneLine(steps.flatMap(inner));
 }
 
 /** The canonical text of a procedure; comments of a file that it was read from are not kept. */

@@ -1,6 +1,7 @@
 // Text to procedure, in four grades: text, tree of plain values, shape, procedure. Each goes on after errors as far
 // as it makes sense: broken syntax ends the reading (everything after it would be guesswork), a wrong value is
 // taken out and the names in the rest are still checked. A procedure comes only when nothing is wrong.
+import type * as z from 'zod';
 import type { Procedure } from '../domain/procedure.ts';
 import { checkAccepted, checkStart } from './check-lists.ts';
 import { checkPeople, checkRoom } from './check-room.ts';
@@ -11,7 +12,8 @@ import { reportIssues } from './issues.ts';
 import { createLines, type Lines } from './lines.ts';
 import { createReport, type Report, valueSpot } from './report.ts';
 import { resolveProcedure } from './resolve.ts';
-import { type FileShape, type LooseFile, procedureFile } from './shape.ts';
+import { type FileShape, fileWithoutSteps, type LooseFile } from './shape.ts';
+import { step, type StepShape } from './shape-steps.ts';
 import { textFault, withoutMark } from './text.ts';
 import { type Plain, readYaml, type WritableSpots } from './yaml.ts';
 
@@ -50,20 +52,39 @@ function checkNames(file: LooseFile, report: Report): void {
   checkAccepted(context);
 }
 
+type Checked = { readonly file: FileShape } | { readonly issues: readonly z.core.$ZodIssue[] };
+
+/** Steps one by one: the library gathers issues through call arguments, and a hundred thousand overflow its stack. */
+function checkShape(value: Plain): Checked {
+  const outer = fileWithoutSteps.safeParse(value);
+  const issues: z.core.$ZodIssue[] = outer.error ? [...outer.error.issues] : [];
+  const written: unknown =
+    typeof value === 'object' && value !== null ? Reflect.get(value, 'steps') : undefined;
+  const steps: StepShape[] = [];
+  for (const [index, entry] of (Array.isArray(written) ? written : []).entries()) {
+    const inner = step.safeParse(entry);
+    if (inner.success) steps.push(inner.data);
+    else
+      for (const issue of inner.error.issues)
+        issues.push({ ...issue, path: ['steps', index, ...issue.path] });
+  }
+  return outer.success && issues.length === 0 ? { file: { ...outer.data, steps } } : { issues };
+}
+
 function readShape(value: Plain, report: Report): Procedure | undefined {
   if (value === null) {
     report.value([], 'empty-file');
     return undefined;
   }
-  const shape = procedureFile.safeParse(value);
-  if (shape.success) checkNames(shape.data, report);
+  const checked = checkShape(value);
+  if ('file' in checked) checkNames(checked.file, report);
   else {
     const rest = structuredCopy(value);
-    reportIssues(rest, shape.error.issues, report);
+    reportIssues(rest, checked.issues, report);
     if (typeof rest === 'object' && rest !== null && !Array.isArray(rest))
       checkNames(rest as LooseFile, report);
   }
-  return shape.success && !report.failed() ? resolveProcedure(shape.data satisfies FileShape) : undefined;
+  return 'file' in checked && !report.failed() ? resolveProcedure(checked.file) : undefined;
 }
 
 /** A copy whose values can be taken out without changing the document as read. */
@@ -76,7 +97,6 @@ function structuredCopy(value: Plain): Plain {
 }
 
 function positionsOf(value: Plain, spots: WritableSpots, lines: Lines): Positions {
-  const paths = new Map([...spots.values].map(([path, spot]) => [path, lines.span(spot)]));
   const written: unknown =
     typeof value === 'object' && value !== null ? Reflect.get(value, 'steps') : undefined;
   const steps = new Map<string, Span>();
@@ -89,7 +109,33 @@ function positionsOf(value: Plain, spots: WritableSpots, lines: Lines): Position
       if (!steps.has(id)) steps.set(id, span);
     });
   }
-  return { steps, paths };
+  let paths: ReadonlyMap<string, Span> | undefined;
+  return {
+    steps,
+    // Only few readers ask, and there are many.
+    get paths() {
+      paths ??= new Map([...spots.values].map(([path, spot]) => [path, lines.span(spot)]));
+      return paths;
+    },
+  };
+}
+
+/** Steps in one file, and entries of everything else: far more than any unit needs. */
+const MOST_STEPS = 20_000;
+const MOST_ENTRIES = 20_000;
+
+/** The plain value of a text, unless it holds more than a procedure can. */
+function readWithin(text: string, report: Report, spots: WritableSpots): Plain {
+  const value = readYaml(text, report, spots);
+  let [steps, others] = [0, 0];
+  for (const path of spots.values.keys()) {
+    if (!path.startsWith('steps.')) others += 1;
+    else if (!path.includes('.', 'steps.'.length)) steps += 1;
+  }
+  const limit = steps > MOST_STEPS ? `${MOST_STEPS} steps` : `${MOST_ENTRIES} entries`;
+  if (steps <= MOST_STEPS && others <= MOST_ENTRIES) return value;
+  report.value([], 'too-large', { size: `${steps} steps, ${others} other entries`, limit });
+  return undefined;
 }
 
 /**
@@ -103,7 +149,7 @@ export function readProcedure(written: string, file = 'procedure.yaml'): ReadRes
   const report = createReport(file, lines, spots);
   const fault = textFault(text);
   if (fault) report.at(fault.spot, fault.code, fault.params);
-  const value = fault ? undefined : readYaml(text, report, spots);
+  const value = fault ? undefined : readWithin(text, report, spots);
   const procedure = report.failed() && value === undefined ? undefined : readShape(value, report);
   return {
     ...(procedure === undefined ? {} : { procedure }),

@@ -97,6 +97,9 @@ export const procedureFile = z.strictObject({
   accepted: z.array(acceptance).optional().describe('Findings that the unit accepts, in writing.'),
 });
 
+/** The same with steps unchecked: steps are checked one by one, since there may be many. */
+export const fileWithoutSteps = procedureFile.extend({ steps: z.array(z.unknown()).min(1) });
+
 export type FileShape = z.output<typeof procedureFile>;
 export type PersonShape = z.output<typeof person>;
 export type FixtureShape = z.output<typeof fixture>;

@@ -16,7 +16,7 @@ import {
   Parser,
 } from 'yaml';
 import type { Spot } from './lines.ts';
-import { type Path, pathKey, type Report } from './report.ts';
+import type { Report } from './report.ts';
 import { syntaxFault } from './syntax.ts';
 import { invisibleIn } from './text.ts';
 
@@ -32,7 +32,7 @@ const DEEPEST = 40;
 /** Entries on the parser's stack per level of nesting are at most this many. */
 const ENTRIES_PER_LEVEL = 3;
 /** A procedure of 10,000 steps cuts into about 350,000 pieces. */
-const MOST_PIECES = 1_000_000;
+const MOST_PIECES = 600_000;
 
 const NOTHING = new Set(['', '~', 'null', 'Null', 'NULL']);
 const YES = new Set(['true', 'True', 'TRUE']);
@@ -109,10 +109,10 @@ function readScalar(
 }
 
 /** A key as text; undefined, with a diagnostic, when it is none. */
-function readKey(key: unknown, holder: Path, { report, spots }: Reader): string | undefined {
+function readKey(key: unknown, holder: string, { report, spots }: Reader): string | undefined {
   const node = key as Node | null;
   if (!isScalar(node) || typeof node.value !== 'string' || node.value === '') {
-    const spot = node ? spotOf(node) : (spots.values.get(pathKey(holder)) ?? { start: 0, end: 0 });
+    const spot = node ? spotOf(node) : (spots.values.get(holder) ?? { start: 0, end: 0 });
     report.at(spot, isAlias(node) ? 'aliases-not-allowed' : 'wrong-type', {
       expected: 'a word in front of the colon',
       found: 'something else',
@@ -127,7 +127,7 @@ function readKey(key: unknown, holder: Path, { report, spots }: Reader): string 
   return undefined;
 }
 
-function readMap(pairs: readonly Pair[], path: Path, reader: Reader): Plain {
+function readMap(pairs: readonly Pair[], path: string, reader: Reader): Plain {
   const { report, spots } = reader;
   const result = Object.create(null) as Record<string, Plain>;
   const lines = new Map<string, number>();
@@ -141,15 +141,16 @@ function readMap(pairs: readonly Pair[], path: Path, reader: Reader): Plain {
       continue;
     }
     lines.set(key, report.line(keySpot.start));
-    spots.keys.set(pathKey([...path, key]), keySpot);
-    result[key] = readNode(pair.value as Node | null, [...path, key], reader, keySpot);
+    const inner = path === '' ? key : `${path}.${key}`;
+    spots.keys.set(inner, keySpot);
+    result[key] = readNode(pair.value as Node | null, inner, reader, keySpot);
   }
   return result;
 }
 
-function readNode(node: Node | null, path: Path, reader: Reader, holder: Spot): Plain {
+function readNode(node: Node | null, path: string, reader: Reader, holder: Spot): Plain {
   const spot = node?.range ? spotOf(node) : holder;
-  reader.spots.values.set(pathKey(path), spot.end > spot.start ? spot : holder);
+  reader.spots.values.set(path, spot.end > spot.start ? spot : holder);
   if (node === null) return null;
   if (isAlias(node)) {
     reader.report.at(spot, 'aliases-not-allowed');
@@ -158,7 +159,7 @@ function readNode(node: Node | null, path: Path, reader: Reader, holder: Spot): 
   refuseExtras(node, reader.report);
   if (isMap(node)) return readMap(node.items, path, reader);
   if (isSeq(node)) {
-    return node.items.map((item, index) => readNode(item as Node | null, [...path, index], reader, spot));
+    return node.items.map((item, index) => readNode(item as Node | null, `${path}.${index}`, reader, spot));
   }
   return isScalar(node) ? readScalar(node, reader.report) : undefined;
 }
@@ -179,5 +180,5 @@ export function readYaml(text: string, report: Report, spots: WritableSpots): Pl
     report.at({ start: problem.pos[0], end: problem.pos[1] }, code, params);
   }
   if (report.failed() || !document) return undefined;
-  return readNode(document.contents, [], { report, spots }, { start: 0, end: 0 });
+  return readNode(document.contents, '', { report, spots }, { start: 0, end: 0 });
 }
