@@ -3,7 +3,7 @@ import { ENGLISH } from './en/index.ts';
 import type { Words } from './words.ts';
 
 export { CAUTIONS } from './en/cautions.ts';
-export { CHANCE_STATUS } from './events.ts';
+export { CHANCE_STATUS, readEvent } from './events.ts';
 export type * from './words.ts';
 
 const LANGUAGES: readonly Words[] = [ENGLISH];

@@ -88,6 +88,8 @@ export interface Words {
   readonly problem: (setting: Setting, problem: Problem) => WrongAndMend;
   readonly finding: (setting: Setting, finding: Finding) => Explained;
   readonly route: (setting: Setting, finding: Pick<Finding, 'route' | 'events'>) => readonly RouteSentence[];
+  /** A surface that a step cleaned. */
+  readonly cleaned: (setting: Setting, surface: string, step: number) => string;
   readonly turn: (setting: Setting, turn: LedgerTurn, step: number) => string;
   readonly edit: (setting: Setting, edit: Edit) => string;
   readonly mend: (setting: Setting, mend: Mend) => MendWords;
@@ -96,6 +98,8 @@ export interface Words {
   // Numbers, never without where they come from.
   /** `null`: nothing reaches it any more. */
   readonly barriers: (barriers: number | null) => string;
+  /** A chance from 0 to 1 where its status stands beside it already: '0.8 %'. */
+  readonly percent: (chance: number) => string;
   /** A chance from 0 to 1, with the weakest status of what it rests on. */
   readonly chance: (chance: number, status: EvidenceStatus) => string;
   readonly evidence: (id: EvidenceId) => EvidenceWords;

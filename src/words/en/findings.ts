@@ -1,6 +1,6 @@
 // Findings in English: a heading, and what, where and why it matters. A record over the kinds of finding; the trade's
 // own rules speak through their evidence record.
-import type { Finding, FindingKind, Severity } from '../../check/finding.ts';
+import type { Finding, FindingKind } from '../../check/finding.ts';
 import { PROBLEM_CODES, type ProblemCode } from '../../contacts/problem.ts';
 import type { SurfaceClass } from '../../contacts/plan.ts';
 import { evidence, evidenceIds } from '../../evidence/index.ts';
@@ -10,32 +10,10 @@ import type { Explained, Setting } from '../words.ts';
 import { evidenceWords } from './evidence.ts';
 import { barrierWords, counted } from './numbers.ts';
 import { capital, joined, personPhrase, surfacePhrase } from './phrases.ts';
+import { WHY } from './kinds.ts';
 import { layeringWords, problemWords } from './problems.ts';
-import { eventSentence } from './slips.ts';
+import { eventClause, eventSentence } from './slips.ts';
 import { stepLabel, stepReference } from './steps.ts';
-
-export const KIND_TITLES: Readonly<Record<FindingKind, string>> = {
-  impossible: 'Cannot be done',
-  open: 'Open route',
-  accepted: 'Contaminated by design',
-  'one-slip': 'One slip away',
-  practice: 'Departs from published practice',
-  variant: 'Worse if left out or moved',
-  coverage: 'Left bare',
-};
-
-export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { error: 'error', note: 'note' };
-
-/** Why an end of a route matters. */
-export const WHY: Readonly<Record<SurfaceClass, string>> = {
-  mucosa: 'Mucosa is where an agent gets in most easily.',
-  skin: 'Bare skin carries contamination to eyes, nose and mouth, and may have small wounds.',
-  clothes: 'These clothes are kept on, and are touched with bare hands later.',
-  shoes: 'These shoes walk out of the unit.',
-  'clean-side': 'Others use the clean side without protection.',
-  equipment: 'What is still worn passes contamination on to whatever it touches next.',
-  fixture: 'Whoever uses it next may be contaminated by it.',
-};
 
 /** What each finding speaks of. */
 interface Told {
@@ -67,7 +45,7 @@ const impossible: Say = ({ finding, setting, where }) => {
 
 const open: Say = ({ surface, where, why }) => ({
   title: `Open route to ${surface}`,
-  text: `${capital(surface)} may be contaminated by ${where} though nobody slips. ${why}`,
+  text: `${capital(surface)} may be contaminated at ${where} though nobody slips. ${why}`,
 });
 
 const byDesign: Say = ({ surface, where, why }) => ({
@@ -96,7 +74,7 @@ function seen(setting: Setting, key: string | undefined): string {
 const oneSlip: Say = (told) => {
   const { finding, setting, surface, why, events } = told;
   return {
-    title: `One slip away: ${surface}`,
+    title: `One slip away: ${surface} (${joined(finding.events.map((key) => eventClause(setting, key)))})`,
     text: `It takes only this: ${events}. Then ${surface} may be contaminated.${also(told)}${seen(setting, finding.events[0])} ${why}`,
   };
 };

@@ -2,13 +2,14 @@
 import type { Words } from '../words.ts';
 import { CAUTIONS } from './cautions.ts';
 import { evidenceWords } from './evidence.ts';
-import { findingWords, KIND_TITLES, SEVERITY_WORDS } from './findings.ts';
+import { findingWords } from './findings.ts';
+import { KIND_TITLES, SEVERITY_WORDS } from './kinds.ts';
 import { editSentence, measureLines, mendWords } from './mends.ts';
 import { AGENT_NOUNS, CLASS_NOUNS, ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS, ROLE_NOUNS } from './nouns.ts';
-import { barrierWords, chanceWords, STATUS_WORDS } from './numbers.ts';
+import { barrierWords, chanceWords, percent, STATUS_WORDS } from './numbers.ts';
 import { personPhrase, surfacePhrase } from './phrases.ts';
 import { problemWords } from './problems.ts';
-import { routeSentences, turnSentence } from './routes.ts';
+import { cleanedSentence, routeSentences, turnSentence } from './routes.ts';
 import { eventSentence, SLIP_NAMES } from './slips.ts';
 import { ACTION_NAMES, stepLabel, stepSentence } from './steps.ts';
 import { techniqueName } from './techniques.ts';
@@ -36,11 +37,13 @@ export const ENGLISH: Words = {
   problem: (setting, { code, params }) => problemWords(setting, code, params),
   finding: findingWords,
   route: routeSentences,
+  cleaned: cleanedSentence,
   turn: turnSentence,
   edit: editSentence,
   mend: mendWords,
   measure: measureLines,
   barriers: barrierWords,
+  percent,
   chance: chanceWords,
   evidence: evidenceWords,
 };

@@ -1,20 +1,26 @@
 // Tried edits in English: what to change, and what that changes in the figures.
 import type { Edit } from '../../check/edit.ts';
-import type { Measure, Mend } from '../../check/finding.ts';
+import { FINDING_KINDS, type Measure, type Mend } from '../../check/finding.ts';
 import type { Step } from '../../domain/procedure.ts';
+import { evidence, evidenceIds } from '../../evidence/index.ts';
 import { CHANCE_STATUS } from '../events.ts';
 import type { MendWords, Setting } from '../words.ts';
 import { barrierWords, duration, percent, STATUS_WORDS } from './numbers.ts';
-import { joined } from './phrases.ts';
+import { KIND_TITLES } from './kinds.ts';
+import { isWearer, joined, personPhrase, surfacePhrase } from './phrases.ts';
 import { stepLabel, stepReference, stepSentence } from './steps.ts';
 
 /** Where inserted steps go: 'after step 9 (...)', 'at the beginning'. */
 const after = (setting: Setting, at: number): string =>
   at <= 0 ? 'at the beginning' : `after ${stepReference(setting, at - 1)}`;
 
+/** The wearer goes without saying. */
+const doneBy = (setting: Setting, step: Step): string =>
+  `${stepLabel(setting, step)}${isWearer(setting, step.who) ? '' : ` (${personPhrase(setting, step.who)})`}`;
+
 function insertSentence(setting: Setting, at: number, steps: readonly Step[]): string {
   const grown: Setting = { ...setting, steps: setting.steps.toSpliced(at, 0, ...steps) };
-  return `Insert ${after(setting, at)}: ${joined(steps.map((step) => stepLabel(grown, step)))}.`;
+  return `Insert ${after(setting, at)}: ${joined(steps.map((step) => doneBy(grown, step)))}.`;
 }
 
 function moveSentence(setting: Setting, from: number, to: number): string {
@@ -29,7 +35,8 @@ export function editSentence(setting: Setting, edit: Edit): string {
   if (edit.do === 'insert') return insertSentence(setting, edit.at, edit.steps);
   if (edit.do === 'move') return moveSentence(setting, edit.from, edit.to);
   if (edit.do === 'remove') return `Leave out ${stepReference(setting, edit.at)}.`;
-  return `Change step ${edit.at + 1} to: ${stepSentence(setting, edit.step)}`;
+  const changed: Setting = { ...setting, steps: setting.steps.with(edit.at, edit.step) };
+  return `Change step ${edit.at + 1} to: ${stepSentence(changed, edit.step)}`;
 }
 
 const GROUPS = ['mucosa', 'skin', 'clothes or shoes', 'the clean side'] as const;
@@ -72,6 +79,23 @@ function changedLines(before: Measure, after_: Measure): readonly string[] {
   });
 }
 
+/** A finding by its key, `code where`, where `where` is a surface or a step: 'one slip away: the wearer's neck'. */
+function keyWords(setting: Setting, key: string): string {
+  const [code = '', where = ''] = key.split(' ');
+  const [group = ''] = code.split('.');
+  const kind = FINDING_KINDS.find((candidate) => candidate === group);
+  const rule = evidenceIds.find((id) => id === code);
+  const what = rule ? evidence(rule).says.replace(/\.$/, '') : kind ? KIND_TITLES[kind] : code;
+  const index = setting.steps.findIndex((step) => step.id === where);
+  const place =
+    index >= 0
+      ? stepReference(setting, index)
+      : where.includes('.')
+        ? surfacePhrase(setting, where).text
+        : where;
+  return `${what.toLowerCase()}: ${place}`;
+}
+
 export function mendWords(setting: Setting, mend: Mend): MendWords {
   const { barriers } = mend;
   const moved = barriers && barriers.before !== barriers.after;
@@ -81,7 +105,9 @@ export function mendWords(setting: Setting, mend: Mend): MendWords {
       ...(moved ? [`Barriers: ${barrierWords(barriers.before)} -> ${barrierWords(barriers.after)}`] : []),
       ...changedLines(mend.before, mend.after),
       ...(mend.gone.length > 0 ? [`Findings that go: ${mend.gone.length}`] : []),
-      ...(mend.added.length > 0 ? [`New findings: ${mend.added.join(', ')}`] : []),
+      ...(mend.added.length > 0
+        ? [`New findings: ${mend.added.map((key) => keyWords(setting, key)).join('; ')}`]
+        : []),
     ],
   };
 }

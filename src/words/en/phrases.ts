@@ -52,7 +52,8 @@ export function fixturePhrase(setting: Setting, id: string): string {
   if (!fixture) return `the ${spaced(id)}`;
   const noun = FIXTURE_NOUNS[fixture.kind];
   const name = spaced(id);
-  return floorPhrase(setting, fixture) ?? (has(name, noun) ? `the ${name}` : `the ${noun} "${id}"`);
+  const named = has(name, noun) ? (/\d$/.test(name) ? name : `the ${name}`) : `the ${noun} "${id}"`;
+  return floorPhrase(setting, fixture) ?? named;
 }
 
 /** Only part of a fixture that is walked on is its surface: 'the mat' is enough. */

@@ -71,10 +71,7 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, Say>> = {
       'Correct what is worn at the start, or drop or move the step.',
     ),
   'held-by': ({ item, is, by }) =>
-    say(
-      `${item} ${is} held by ${by}, which lies over it and is still on`,
-      `Take ${by} off before this step.`,
-    ),
+    say(`${item} ${is} held by ${by}, still on and lying over it`, `Take ${by} off before this step.`),
   'already-worn': ({ item, is, who }) =>
     say(`${item} ${is} on ${who} already`, 'Drop the step, or take the first one off before it.'),
   'no-glove-beneath': ({ side }) =>

@@ -12,7 +12,8 @@ import { stepLabel } from './steps.ts';
 /** Why a surface counts as contaminated before anybody has moved. */
 function startReason(setting: Setting, surface: string): string {
   const stated = setting.start.find((state) => state.surface === surface);
-  if (stated) return `the procedure says so${stated.reason === undefined ? '' : `: ${stated.reason}`}`;
+  if (stated)
+    return `the procedure says so${stated.reason === undefined ? '' : `: ${stated.reason.replace(/\.$/, '')}`}`;
   const named = namedBy(setting, surface);
   if (named.at !== 'fixture') return 'it faced the patient';
   const side = setting.zones.find((zone) => zone.id === named.fixture.zone)?.side;
@@ -50,8 +51,7 @@ const isSole = (setting: Setting, id: string): boolean =>
 /** The contact itself: who touches comes first, a hand before anything else. */
 function contactClause(setting: Setting, from: string, to: string): string {
   const [a, b] = [touchingPhrase(setting, from), touchingPhrase(setting, to)];
-  if (isLeak(setting, from, to))
-    return `what is on ${surfacePhrase(setting, from).text} gets through to ${b.text}`;
+  if (isLeak(setting, from, to)) return `what is on ${surfacePhrase(setting, from).text} gets to ${b.text}`;
   if (isSole(setting, from) && isGround(setting, to)) return `${a.text} stands on ${b.text}`;
   if (isSole(setting, to) && isGround(setting, from)) return `${b.text} stands on ${a.text}`;
   if (isLining(setting, from))
@@ -125,3 +125,8 @@ export const TURN_WORDS: Readonly<Record<LedgerTurn, string>> = {
 
 export const turnSentence = (setting: Setting, turn: LedgerTurn, step: number): string =>
   `${at(setting, step)}: ${TURN_WORDS[turn]}.`;
+
+export function cleanedSentence(setting: Setting, surface: string, step: number): string {
+  const { text, many } = surfacePhrase(setting, surface);
+  return `${at(setting, step)}: ${text} ${many ? 'are' : 'is'} cleaned.`;
+}

@@ -65,7 +65,7 @@ export const SLIP_CLAUSES: Readonly<Record<SlipId, Clause>> = {
       : `a hand takes hold of the wrong part of ${on.text}`,
   'touch-beneath': ({ on }) => `a finger touches what lies under ${on.text}`,
   snap: ({ on }) =>
-    `${on.text} ${on.many ? 'snap' : 'snaps'} back and ${on.many ? 'throw' : 'throws'} what is on it`,
+    `${on.text} ${on.many ? 'snap' : 'snaps'} back and ${on.many ? 'throw what is on them' : 'throws what is on it'}`,
   brush: ({ on }) => `${on.text} ${s('brush', on)} against what is near`,
   swing: ({ on }) => `${on.text} ${on.many ? 'swing' : 'swings'} against the body`,
   bump: ({ who, helper }) => `${who} and ${helper} bump into each other`,

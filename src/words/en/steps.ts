@@ -7,7 +7,7 @@ import { type TechniqueId, usualTechnique } from '../../domain/techniques/index.
 import { handsBefore } from '../gloved.ts';
 import type { Setting } from '../words.ts';
 import { CLOSURE_VERBS, PART_NOUNS, PLACE_NOUNS, PRODUCT_NOUNS } from './nouns.ts';
-import { capital, fixturePhrase, itemPhrase, joined, personPhrase, zonePhrase } from './phrases.ts';
+import { capital, fixturePhrase, isWearer, itemPhrase, joined, personPhrase, zonePhrase } from './phrases.ts';
 import { TECHNIQUE_PHRASES } from './techniques.ts';
 
 type Say = (setting: Setting, step: Step) => string;
@@ -59,6 +59,17 @@ const target: Say = (setting, step) =>
     ...(step.fixture === undefined ? [] : [fixturePhrase(setting, step.fixture)]),
   ].join(', ');
 
+/** Without items the one who wears them is looked over: by themselves, or by whoever stands by. */
+const inspect: Say = (setting, step) => {
+  if (step.items.length > 0) return `look over ${object(setting, step)}`;
+  const looked =
+    step.of ??
+    (isWearer(setting, step.who) ? undefined : setting.people.find(({ role }) => role === 'wearer')?.id);
+  return looked === undefined || looked === step.who
+    ? 'look over all equipment'
+    : `look ${personPhrase(setting, looked)} over`;
+};
+
 const VERBS: Readonly<Record<ActionId, Say>> = {
   remove: (setting, step) => `remove ${object(setting, step)}`,
   'put-on': (setting, step) => `put on ${object(setting, step)}`,
@@ -66,7 +77,7 @@ const VERBS: Readonly<Record<ActionId, Say>> = {
   fasten: closing('close'),
   sanitise,
   wipe: (setting, step) => `wipe ${target(setting, step)}${product(step)}`,
-  inspect: (setting, step) => `look over ${step.items.length > 0 ? object(setting, step) : 'all equipment'}`,
+  inspect,
   say: (setting, { helper }) =>
     `call${helper === undefined ? '' : ` to ${personPhrase(setting, helper)}`} and wait for the answer`,
   move: (setting, step) =>
@@ -74,7 +85,8 @@ const VERBS: Readonly<Record<ActionId, Say>> = {
   'step-on': (setting, step) => `step${onto(setting, step)}`,
   sit: (setting, { fixture }) =>
     `sit down${fixture === undefined ? '' : ` on ${fixturePhrase(setting, fixture)}`}`,
-  stand: (setting, step) => `stand up${onto(setting, step)}`,
+  stand: (setting, { fixture }) =>
+    fixture === undefined ? 'stand up' : `stand up with the feet on ${fixturePhrase(setting, fixture)}`,
   touch: (setting, step) => `touch ${target(setting, step)}`,
 };
 

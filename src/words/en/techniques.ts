@@ -6,7 +6,7 @@ export const TECHNIQUE_PHRASES: Readonly<Record<TechniqueId, string>> = {
   'peel-cuff': 'peel the first off by its outside, then roll the second off with a finger under its cuff',
   'pull-by-outside': 'pull one after the other off by the outside',
   'peel-one': 'peel it off with the other hand, inside out',
-  'pull-on': 'pull them on one after the other, cuffs over or under the sleeves as written',
+  'pull-on': 'pull them on one after the other',
   'pull-on-one': 'pull it on',
   'inside-out': 'take hold of the inside only, lead it away from the body and roll it inside out',
   'outside-pull': 'pull it off by the outside of front and sleeves',

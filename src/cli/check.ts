@@ -1,0 +1,125 @@
+// `doffline check`: reads every file, checks those that can be read, and prints what was found as text or as one object.
+// The worst file decides the exit status; a bad file never keeps the others from being checked.
+import { type Finding, FINDING_KINDS, type FindingKind, type SurfaceVerdict } from '../check/finding.ts';
+import type { Agent } from '../domain/products.ts';
+import { type Verdict, verifyProcedure } from '../verify.ts';
+import { CAUTIONS, wordsFor } from '../words/index.ts';
+import { findingLine, findingText, type Page, surfaceLine } from './findingText.ts';
+import { type Io, painter, wrapped } from './io.ts';
+import { reportOf } from './report.ts';
+import { type CheckReport, CHECKS_FORMAT } from './reportSchema.ts';
+import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
+import { VERSION } from './version.ts';
+
+/** 0 nothing above a note, 1 findings of severity error, 2 something could not be read. */
+export type Status = 0 | 1 | 2;
+
+export interface CheckOptions {
+  readonly json: boolean;
+  /** The procedure's own agents when absent. */
+  readonly agents?: readonly Agent[];
+}
+
+const words = wordsFor('en');
+
+export function verdictOf({ read, donning }: Subject, agents?: readonly Agent[]): Verdict | undefined {
+  return read?.procedure && verifyProcedure(read.procedure, agents ? { agents } : {}, donning);
+}
+
+export function statusOf(subject: Subject, verdict: Verdict | undefined): Status {
+  if (isUnreadable(subject)) return 2;
+  return verdict?.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
+}
+
+function heading({ procedure, paint }: Page, { file }: Subject, { agents }: Verdict): string {
+  const { title, kind, version, invented, steps } = procedure;
+  const against = agents.map((agent) => words.agent(agent)).join(' and ');
+  return [
+    paint('bold', title),
+    `${file}: ${words.kind(kind)}, version ${version}${invented ? ', invented' : ''}, ${steps.length} steps, checked against: ${against}`,
+    '',
+  ].join('\n');
+}
+
+const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+/** Errors in full. */
+function errorsText(page: Page, findings: readonly Finding[]): string {
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  if (errors.length === 0) return '';
+  return [
+    page.paint('red', counted(errors.length, 'error')),
+    ...errors.map((one) => findingText(page, one)),
+  ].join('\n');
+}
+
+/** Notes one line each, by kind; `explain` tells the rest. */
+function notesText(page: Page, findings: readonly Finding[]): string {
+  const ofKind = (kind: FindingKind): readonly string[] => {
+    const found = findings.filter((one) => one.kind === kind && one.severity === 'note');
+    if (found.length === 0) return [];
+    const title = `${words.findingKind(kind)} (${counted(found.length, 'note')})`;
+    return [page.paint('yellow', title), ...found.map((one) => findingLine(page, one)), ''];
+  };
+  return FINDING_KINDS.flatMap(ofKind).join('\n');
+}
+
+/** Surfaces that something can reach, a line each; the others are counted. */
+function agentText(page: Page, surfaces: readonly SurfaceVerdict[], agent: Agent): readonly string[] {
+  const own = surfaces.filter((one) => one.agent === agent);
+  const reached = own.filter(({ barriers }) => barriers !== null);
+  const rest = own.length - reached.length;
+  return [
+    page.paint('bold', `Protected surfaces that something can reach, ${words.agent(agent)}`),
+    ...(reached.length > 0 ? [`  ${'barriers'.padEnd(10)} ${'chance'.padEnd(48)} surface`] : ['  none']),
+    ...reached.map((one) => surfaceLine(page, one)),
+    ...(rest > 0 ? [`  ${words.barriers(null)} to ${counted(rest, 'other protected surface')}`] : []),
+    '',
+  ];
+}
+
+const surfacesText = (page: Page, { surfaces, agents }: Verdict): string =>
+  agents.flatMap((agent) => agentText(page, surfaces, agent)).join('\n');
+
+function verdictText(io: Io, subject: Subject, verdict: Verdict): string {
+  const page: Page = { words, procedure: verdict.procedure, paint: painter(io) };
+  const errors = verdict.findings.filter(({ severity }) => severity === 'error').length;
+  const notes = verdict.findings.length - errors;
+  return [
+    heading(page, subject, verdict),
+    errorsText(page, verdict.findings),
+    notesText(page, verdict.findings),
+    surfacesText(page, verdict),
+    `${counted(errors, 'error')}, ${counted(notes, 'note')}. More of any: doffline explain FILE CODE-OR-SURFACE`,
+    '',
+  ]
+    .filter((part, index) => part !== '' || index === 5)
+    .join('\n');
+}
+
+export const cautionsText = (): string => `${CAUTIONS.map((caution) => wrapped(caution)).join('\n')}\n`;
+
+async function checkOne(io: Io, path: string, options: CheckOptions): Promise<CheckReport | Status> {
+  const subject = await loadSubject(io, path);
+  const verdict = verdictOf(subject, options.agents);
+  const status = statusOf(subject, verdict);
+  if (options.json) return reportOf(words, subject, verdict, status);
+  for (const complaint of subject.complaints) io.err(printComplaint(complaint));
+  if (verdict) io.out(`${verdictText(io, subject, verdict)}\n`);
+  return status;
+}
+
+const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+
+const statusIn = (result: CheckReport | Status): Status =>
+  typeof result === 'number' ? result : result.status;
+
+/** Checks the files one after the other and prints as it goes; `--json` prints once, at the end. */
+export async function check(io: Io, paths: readonly string[], options: CheckOptions): Promise<Status> {
+  const results: (CheckReport | Status)[] = [];
+  for (const path of paths) results.push(await checkOne(io, path, options));
+  if (options.json)
+    io.out(asJson(results.length === 1 ? results[0] : { format: CHECKS_FORMAT, version: VERSION, results }));
+  else if (results.some((result) => result !== 2)) io.out(cautionsText());
+  return results.map(statusIn).reduce((a, b) => (b > a ? b : a), 0);
+}

@@ -1,0 +1,82 @@
+// A finding, a surface and their routes as text for a terminal. Everything said comes from words/; here is only its place
+// on the screen.
+import type { Combination, Finding, SurfaceVerdict } from '../check/finding.ts';
+import type { Procedure } from '../domain/procedure.ts';
+import { CHANCE_STATUS, type Words } from '../words/index.ts';
+import { type Paint, wrapped } from './io.ts';
+
+export interface Page {
+  readonly words: Words;
+  readonly procedure: Procedure;
+  readonly paint: Paint;
+}
+
+const bullet = (text: string, by: number): string =>
+  `${' '.repeat(by)}- ${wrapped(text, by + 2).trimStart()}`;
+
+export function routeText({ words, procedure }: Page, finding: Pick<Finding, 'route' | 'events'>): string[] {
+  return words
+    .route(procedure, finding)
+    .map(({ text }, index) => `      ${index + 1}. ${wrapped(text, 9).trimStart()}`);
+}
+
+function mendText({ words, procedure }: Page, { mends }: Finding): string[] {
+  return mends.flatMap((mend) => {
+    const { sentence, changes } = words.mend(procedure, mend);
+    return [bullet(sentence, 4), ...changes.map((change) => wrapped(change, 8))];
+  });
+}
+
+function evidenceText({ words }: Page, { evidence }: Finding): string[] {
+  return evidence.map((id) => {
+    const { says, source, status } = words.evidence(id);
+    return bullet(`${says} ${source} (${status})`, 4);
+  });
+}
+
+const titled = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length > 0 ? [`    ${title}`, ...lines] : [];
+
+/** One line: where, what, code. */
+export function findingLine({ words, procedure, paint }: Page, finding: Finding): string {
+  const [step] = finding.steps;
+  const where = step === undefined || step < 0 ? 'start' : `step ${step + 1}`;
+  const title = words.finding(procedure, finding).title;
+  const accepted = finding.accepted ? ' (accepted)' : '';
+  return `  ${where.padEnd(8)} ${wrapped(`${title}${accepted}`, 11, 108).trimStart()} ${paint('dim', `[${finding.code}]`)}`;
+}
+
+/** All of a finding: what, where, why; its route; its mends; what it rests on. */
+export function findingText(page: Page, finding: Finding): string {
+  const { words, procedure, paint } = page;
+  const { text } = words.finding(procedure, finding);
+  const agent = finding.agent ? ` Checked against an ${words.agent(finding.agent)}.` : '';
+  const replay = finding.replay ? [`    Replay: ${finding.replay}`] : [];
+  return [
+    paint(finding.severity === 'error' ? 'red' : 'bold', findingLine(page, finding)),
+    wrapped(text + agent, 4),
+    ...titled('Route:', routeText(page, finding)),
+    ...titled('What would mend it (each was tried):', mendText(page, finding)),
+    ...titled('Rests on:', evidenceText(page, finding)),
+    ...replay,
+    '',
+  ].join('\n');
+}
+
+export function combinationText({ words, procedure }: Page, combination: Combination): string {
+  const events = combination.events.map((key) => words.event(procedure, key)).join('; and ');
+  const said = events === '' ? 'nobody has to slip' : events;
+  return bullet(
+    `${said}. Chance ${words.chance(combination.chance, CHANCE_STATUS)}. Replay: ${combination.replay}`,
+    4,
+  );
+}
+
+/** Barriers and chance of one protected surface, in a line of a table. */
+export function surfaceLine({ words, procedure }: Page, verdict: SurfaceVerdict): string {
+  const { low, high } = verdict.interval;
+  const chance = words.chance(verdict.chance, CHANCE_STATUS);
+  const between = `90 %: ${words.percent(low)} to ${words.percent(high)}`;
+  const barriers = words.barriers(verdict.barriers);
+  return `  ${barriers.padEnd(10)} ${`${chance}, ${between}`.padEnd(48)} ${words.surface(procedure, verdict.surface)}`;
+}

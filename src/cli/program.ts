@@ -1,0 +1,104 @@
+// The commands, their arguments and their help. `main` is a plain function of arguments and streams that returns the exit
+// status, so that tests call it as the shell does.
+import { Argument, Command, CommanderError, Option } from 'commander';
+import { AGENTS, type Agent } from '../domain/products.ts';
+import { cautionsText, check, type Status } from './check.ts';
+import { explain } from './explain.ts';
+import type { Io } from './io.ts';
+import { replay } from './replay.ts';
+import { VERSION } from './version.ts';
+
+interface Shared {
+  readonly agent?: string;
+}
+
+function agentsIn({ agent }: Shared): readonly Agent[] | undefined {
+  if (agent === undefined) return undefined;
+  return agent === 'all' ? AGENTS : AGENTS.filter((known) => known === agent);
+}
+
+const agentOption = (): Option =>
+  new Option('--agent <agent>', "agent to check against (default: the procedure's own)").choices([
+    ...AGENTS,
+    'all',
+  ]);
+
+const file = (): Argument => new Argument('<file>', 'a procedure file, or - for standard input');
+
+type Finish = (status: Status) => void;
+
+function addCheck(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('check')
+    .description('check procedure files')
+    .argument('<files...>', 'procedure files, or - for standard input')
+    .option('--json', 'print one object instead of text (docs/command-line.md)')
+    .addOption(agentOption())
+    .action(async (files: string[], options: Shared & { json?: boolean }) => {
+      const agents = agentsIn(options);
+      finish(await check(io, files, { json: options.json ?? false, ...(agents ? { agents } : {}) }));
+    });
+}
+
+function addExplain(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('explain')
+    .description('tell all about a finding code (or its beginning) or a surface')
+    .addArgument(file())
+    .argument('<code-or-surface...>', 'like one-slip.mucosa, practice, wearer.hand.left, or: left hand')
+    .addOption(agentOption())
+    .action(async (path: string, asked: string[], options: Shared) => {
+      finish(await explain(io, path, asked.join(' '), agentsIn(options)));
+    });
+}
+
+function addReplay(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('replay')
+    .description('run exactly the slips of a finding or combination, step by step')
+    .addArgument(file())
+    .argument('<id>', 'the id that stands beside it')
+    .action(async (path: string, id: string) => {
+      finish(await replay(io, path, id));
+    });
+}
+
+const AFTER_HELP = `
+Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.
+
+${cautionsText()}`;
+
+/** The program; each command leaves its status in `finish`. Commands inherit streams and the way errors end. */
+function program(io: Io, finish: Finish): Command {
+  const plain = (): boolean => false;
+  const root = new Command('doffline')
+    .description('Finds the steps of a donning or doffing procedure that are one slip away from bare skin.')
+    .version(VERSION, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .configureOutput({ writeOut: io.out, writeErr: io.err, getOutHasColors: plain, getErrHasColors: plain })
+    .exitOverride()
+    .addHelpText('afterAll', AFTER_HELP);
+  addCheck(root, io, finish);
+  addExplain(root, io, finish);
+  addReplay(root, io, finish);
+  return root;
+}
+
+/** Whatever the commands cannot be told: help and version end well, everything else is a status of 2. */
+function statusOfError(error: unknown): Status {
+  if (!(error instanceof CommanderError)) throw error;
+  return error.exitCode === 0 ? 0 : 2;
+}
+
+/** Runs the command line with these arguments (without the program's own name). Returns the exit status. */
+export async function main(args: readonly string[], io: Io): Promise<Status> {
+  let status: Status = 0;
+  try {
+    await program(io, (found) => {
+      status = found;
+    }).parseAsync([...args], { from: 'user' });
+  } catch (error) {
+    return statusOfError(error);
+  }
+  return status;
+}
