@@ -1,0 +1,87 @@
+// The page: a header, the place one is at, and the cautions below every one of them.
+import { useEffect, useRef } from 'react';
+import { Link, Route, Switch, useLocation } from 'wouter';
+import { EvidencePage } from './pages/EvidencePage.tsx';
+import { Home } from './pages/Home.tsx';
+import { NotFound } from './pages/NotFound.tsx';
+import { ProcedurePage } from './pages/ProcedurePage.tsx';
+import { words } from './words.ts';
+
+function Header() {
+  const [place] = useLocation();
+  const current = (path: string) =>
+    place === path || (path !== '/' && place.startsWith(path)) ? ({ 'aria-current': 'page' } as const) : {};
+  return (
+    <header className="top">
+      <a className="skip" href="#main">
+        Skip to the content
+      </a>
+      <Link href="/" className="brand">
+        Doffline
+      </Link>
+      <nav aria-label="Main">
+        <Link href="/" {...current('/')}>
+          Procedures
+        </Link>
+        <Link href="/evidence" {...current('/evidence')}>
+          Evidence
+        </Link>
+      </nav>
+    </header>
+  );
+}
+
+function Footer() {
+  return (
+    <footer className="cautions">
+      <h2>Cautions</h2>
+      <ul>
+        {words.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </footer>
+  );
+}
+
+/** A new place is read from its top, by eye and by screen reader. */
+function useFreshStart() {
+  const [place] = useLocation();
+  const main = useRef<HTMLElement>(null);
+  const last = useRef(place);
+  useEffect(() => {
+    if (last.current === place) return;
+    last.current = place;
+    window.scrollTo(0, 0);
+    main.current?.focus({ preventScroll: true });
+  }, [place]);
+  return main;
+}
+
+export function App() {
+  const main = useFreshStart();
+  return (
+    <>
+      <Header />
+      <main id="main" ref={main} tabIndex={-1}>
+        <Switch>
+          <Route path="/">
+            <Home />
+          </Route>
+          <Route path="/evidence">
+            <EvidencePage />
+          </Route>
+          <Route<
+            Readonly<Record<'id' | 'view' | 'key', string | undefined>>
+          > path="/procedure/:id/:view?/:key?">
+            {({ id = '', view = 'steps', key }) => <ProcedurePage id={id} view={view} findingKey={key} />}
+          </Route>
+          <Route>
+            <NotFound />
+          </Route>
+        </Switch>
+      </main>
+      <Footer />
+    </>
+  );
+}

@@ -1,0 +1,79 @@
+// The procedures that come with the program, read at build time, and the one that was opened from this machine. An opened
+// file stays in this browser tab: it is never sent anywhere.
+import { useSyncExternalStore } from 'react';
+import type { Question } from './check/result.ts';
+import { headOf, type Head } from './model/head.ts';
+
+const FILES = import.meta.glob<string>('../../procedures/*.yaml', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+});
+
+export interface Entry extends Head {
+  readonly id: string;
+  readonly fileName: string;
+  readonly text: string;
+  readonly opened: boolean;
+}
+
+const baseName = (path: string): string => path.split('/').at(-1) ?? path;
+
+function entryOf(fileName: string, text: string, opened: boolean): Entry {
+  const id = opened ? OPENED_ID : fileName.replace(/\.yaml$/, '');
+  return { id, fileName, text, opened, ...headOf(text) };
+}
+
+export const OPENED_ID = 'opened';
+
+const rank = (entry: Entry): number => (entry.invented ? 0 : 2) + (entry.kind === 'doffing' ? 0 : 1);
+
+/** The invented unit's first, doffings before donnings. */
+export const LIBRARY: readonly Entry[] = Object.entries(FILES)
+  .map(([path, text]) => entryOf(baseName(path), text, false))
+  .toSorted((a, b) => rank(a) - rank(b) || a.id.localeCompare(b.id));
+
+const KEPT = 'doffline-opened';
+const listeners = new Set<() => void>();
+let opened: Entry | undefined = restored();
+
+function restored(): Entry | undefined {
+  try {
+    const kept = sessionStorage.getItem(KEPT);
+    if (kept === null) return undefined;
+    const { fileName, text } = JSON.parse(kept) as { fileName: string; text: string };
+    return entryOf(fileName, text, true);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Takes a file's text in; a reload of this tab keeps it, closing the tab forgets it. */
+export function openText(fileName: string, text: string): void {
+  opened = entryOf(fileName, text, true);
+  try {
+    sessionStorage.setItem(KEPT, JSON.stringify({ fileName, text }));
+  } catch {
+    // Too large or not allowed: the file is open all the same, a reload forgets it.
+  }
+  for (const listener of listeners) listener();
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+export const useOpened = (): Entry | undefined => useSyncExternalStore(subscribe, () => opened);
+
+/** The entry with this id, of the library or opened. */
+export function useEntry(id: string): Entry | undefined {
+  const own = useOpened();
+  return id === OPENED_ID ? own : LIBRARY.find((entry) => entry.id === id);
+}
+
+/** What to ask the worker: the text, and the donning that it names where the library has it. */
+export function questionFor({ text, fileName, donning }: Entry): Question {
+  const undone = LIBRARY.find((entry) => entry.fileName === donning || entry.id === donning);
+  return undone ? { text, fileName, donning: undone.text } : { text, fileName };
+}

@@ -1,0 +1,18 @@
+// Starts the page.
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import './css/base.css';
+import './css/layout.css';
+import './css/parts.css';
+import './css/picture.css';
+import './css/ledger.css';
+
+const root = document.getElementById('page');
+if (root) {
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+}

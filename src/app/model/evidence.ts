@@ -1,0 +1,98 @@
+// The evidence as the page lists it: grouped by the first word of its id, searched in all that it says, and with the
+// places where it is used: slips' chances, techniques' times and rules.
+import { AGENTS, efficacyOf, MATERIALS, PRODUCT_IDS } from '../../domain/products.ts';
+import { SLIPS } from '../../domain/slips.ts';
+import { TECHNIQUES, type Technique } from '../../domain/techniques/index.ts';
+import { allEvidence, type EvidenceRecord, type EvidenceValue, source } from '../../evidence/index.ts';
+
+const number = new Intl.NumberFormat('en', { maximumSignificantDigits: 3, useGrouping: false });
+
+function plain(value: EvidenceValue): string {
+  if (typeof value === 'number') return number.format(value);
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return value;
+  if (Array.isArray(value)) return value.map(plain).join(', ');
+  return Object.entries(value)
+    .map(([key, one]) => `${key} ${plain(one)}`)
+    .join('; ');
+}
+
+/** Value, unit, and the interval where there is one. */
+export function valueText({ value, unit, interval, distribution, sample }: EvidenceRecord): string {
+  const parts = [
+    ...(interval
+      ? [`${Math.round(interval.level * 100)} % interval ${plain(interval.low)} to ${plain(interval.high)}`]
+      : []),
+    ...(distribution?.kind === 'lognormal' ? [`error factor ${plain(distribution.errorFactor)}`] : []),
+    ...(sample ? [`${sample.events} of ${sample.trials}`] : []),
+  ];
+  const more = parts.length > 0 ? ` (${parts.join('; ')})` : '';
+  return unit === 'rule' || unit === 'statement' ? plain(value) : `${plain(value)} ${unit}${more}`;
+}
+
+/** Where a record is used, in words. */
+export interface Use {
+  readonly as: 'chance of' | 'effect of' | 'time of' | 'broken by' | 'source of' | 'basis of';
+  readonly what: string;
+}
+
+function uses(): ReadonlyMap<string, readonly Use[]> {
+  const found = new Map<string, Use[]>();
+  const add = (id: string, use: Use): void => {
+    found.set(id, [...(found.get(id) ?? []), use]);
+  };
+  for (const { id, prior } of SLIPS) add(prior, { as: 'chance of', what: id });
+  for (const technique of TECHNIQUES as readonly Technique[]) {
+    add(technique.time, { as: 'time of', what: technique.id });
+    for (const rule of technique.breaks ?? []) add(rule, { as: 'broken by', what: technique.id });
+    if (technique.from) add(technique.from, { as: 'source of', what: technique.id });
+  }
+
+  for (const product of PRODUCT_IDS)
+    for (const agent of AGENTS)
+      for (const material of MATERIALS) {
+        const id = efficacyOf(product, agent, material);
+        if (id !== undefined) add(id, { as: 'effect of', what: product });
+      }
+  for (const { id, basis } of allEvidence) if (basis) add(basis.id, { as: 'basis of', what: id });
+  return found;
+}
+
+const USES = uses();
+
+export const usesOf = (id: string): readonly Use[] => USES.get(id) ?? [];
+
+export interface EvidenceGroup {
+  readonly name: string;
+  readonly records: readonly EvidenceRecord[];
+}
+
+const wordsOf = (record: EvidenceRecord): string => {
+  const { title, body, authors } = source(record.source.id);
+  return [
+    record.id,
+    record.says,
+    record.status,
+    record.note,
+    record.where,
+    title,
+    body,
+    authors,
+    plain(record.value),
+  ]
+    .join(' ')
+    .toLowerCase();
+};
+
+/** Records that hold every word of the search, grouped by the first word of their id. */
+export function searched(search: string): readonly EvidenceGroup[] {
+  const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
+  const groups = new Map<string, EvidenceRecord[]>();
+  for (const record of allEvidence) {
+    const all = wordsOf(record);
+    if (!wanted.every((word) => all.includes(word))) continue;
+    const name = record.id.split('.')[0] ?? record.id;
+    groups.set(name, [...(groups.get(name) ?? []), record]);
+  }
+  return [...groups].map(([name, records]) => ({ name, records }));
+}

@@ -1,0 +1,96 @@
+// Every record of evidence: value, unit, source, how far it may be trusted, and where it is used.
+import { useSearchParams } from 'wouter';
+import { Input, Label, SearchField } from 'react-aria-components';
+import { allEvidence, type EvidenceRecord, source } from '../../evidence/index.ts';
+import { searched, usesOf, valueText } from '../model/evidence.ts';
+import { StatusBadge } from '../parts/Badge.tsx';
+
+function Source({ record }: { readonly record: EvidenceRecord }) {
+  const { title, body, authors, year, doi, seen, part } = source(record.source.id);
+  return (
+    <p className="quiet">
+      {authors}. {title}. {body}
+      {year !== null && `, ${year}`}. {record.where}.{doi !== undefined && ` doi ${doi}.`} Source: {seen}
+      {part && `, ${part}`}.
+    </p>
+  );
+}
+
+function Record({ record }: { readonly record: EvidenceRecord }) {
+  const uses = usesOf(record.id);
+  return (
+    <li className="record" id={record.id}>
+      <p className="tags">
+        <code>{record.id}</code>
+        <StatusBadge status={record.status} />
+      </p>
+      <p>
+        {record.says}
+        {record.value !== record.says && (
+          <>
+            {' '}
+            <b>{valueText(record)}</b>
+          </>
+        )}
+      </p>
+      {record.basis && (
+        <p className="quiet">
+          Leans on <code>{record.basis.id}</code> times {record.basis.times}.
+        </p>
+      )}
+      <Source record={record} />
+      {record.note && <p className="quiet">Note: {record.note}</p>}
+      {uses.length > 0 && (
+        <p className="quiet">
+          Used as {uses.map(({ as, what }) => `${as} ${what.replaceAll('-', ' ')}`).join('; ')}.
+        </p>
+      )}
+    </li>
+  );
+}
+
+export function EvidencePage() {
+  const [params, setParams] = useSearchParams();
+  const search = params.get('find') ?? '';
+  const groups = searched(search);
+  const count = groups.reduce((sum, group) => sum + group.records.length, 0);
+  return (
+    <div className="evidence">
+      <h1>Evidence</h1>
+      <p className="lead">
+        No number without a source. Each value stands here once, with where it comes from and how far it was
+        seen. What rests on judgement says so wherever it is shown.
+      </p>
+      <SearchField
+        className="search"
+        value={search}
+        onChange={(value) =>
+          setParams(
+            (before) => {
+              if (value) before.set('find', value);
+              else before.delete('find');
+              return before;
+            },
+            { replace: true },
+          )
+        }
+      >
+        <Label>Search in all records</Label>
+        <Input />
+      </SearchField>
+      <output>
+        {count} of {allEvidence.length} records
+      </output>
+      {groups.map((group) => (
+        <section key={group.name} aria-labelledby={`group-${group.name}`}>
+          <h2 id={`group-${group.name}`}>{group.name.replaceAll('-', ' ')}</h2>
+          <ul className="records">
+            {group.records.map((record) => (
+              <Record key={record.id} record={record} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </div>
+  );
+}

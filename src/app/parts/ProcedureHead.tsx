@@ -1,0 +1,65 @@
+// Title, whether it is invented, where it comes from and what of it was read: on top of every view of a procedure.
+import type { Procedure } from '../../domain/procedure.ts';
+import type { Entry } from '../library.ts';
+import { words } from '../words.ts';
+
+interface ProcedureHeadProps {
+  readonly entry: Entry;
+  readonly procedure: Procedure | undefined;
+  /** Leave out what it is about. */
+  readonly brief: boolean;
+}
+
+function Source({ procedure }: { readonly procedure: Procedure }) {
+  const { source } = procedure;
+  if (!source) return <p>No source is given.</p>;
+  const parts = [source.title, source.publisher, source.year, source.where].filter(
+    (part) => part !== undefined,
+  );
+  return (
+    <>
+      <p>{parts.join(', ')}</p>
+      <dl>
+        <dt>Read at the source</dt>
+        <dd>{source.seen}</dd>
+        {source.memory !== undefined && (
+          <>
+            <dt>From memory</dt>
+            <dd>{source.memory}</dd>
+          </>
+        )}
+        {source.interpreted !== undefined && (
+          <>
+            <dt>Interpreted by us</dt>
+            <dd>{source.interpreted}</dd>
+          </>
+        )}
+      </dl>
+    </>
+  );
+}
+
+export function ProcedureHead({ entry, procedure, brief }: ProcedureHeadProps) {
+  return (
+    <div className="head">
+      <h1>{procedure?.title ?? entry.title}</h1>
+      <p className="tags">
+        <span className="badge">{words.kind(procedure?.kind ?? entry.kind)}</span>
+        {procedure && <span className="badge">version {procedure.version}</span>}
+        {(procedure?.invented ?? entry.invented) && (
+          <span className="badge invented">Invented, for demonstration</span>
+        )}
+        {entry.opened && <span className="badge">Opened from this machine: {entry.fileName}</span>}
+      </p>
+      {procedure && (
+        <details className="about" open={false}>
+          <summary>
+            {brief ? 'About this procedure and its source' : 'What it is and where it comes from'}
+          </summary>
+          {procedure.about && <p>{procedure.about}</p>}
+          <Source procedure={procedure} />
+        </details>
+      )}
+    </div>
+  );
+}

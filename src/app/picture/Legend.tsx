@@ -1,0 +1,44 @@
+// What the patterns and lines of the picture mean; always on screen with it.
+import { useId } from 'react';
+import { patternIds, Patterns } from './Patterns.tsx';
+
+const ENTRIES = [
+  { mark: 'contaminated', text: 'Contaminated though nobody slips' },
+  { mark: 'slips', text: 'Contaminated only if slips or circumstances happen' },
+  { mark: 'nothing', text: 'Nothing known to contaminate it' },
+] as const;
+
+export function Legend({ slips = false }: { readonly slips?: boolean }) {
+  const ids = patternIds(useId().replaceAll(/[^\w-]/g, ''));
+  return (
+    <ul className="legend" aria-label="Legend of the picture">
+      {ENTRIES.map(({ mark, text }) => (
+        <li key={mark}>
+          <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
+            <Patterns ids={ids} />
+            <rect x="1" y="1" width="26" height="18" className="shape tint-skin" />
+            {mark !== 'nothing' && (
+              <rect x="1" y="1" width="26" height="18" fill={`url(#${ids[mark]})`} className="over" />
+            )}
+          </svg>
+          {text}
+        </li>
+      ))}
+      <li>
+        <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
+          <line x1="2" y1="10" x2="26" y2="10" className="contact-line" />
+          <circle cx="14" cy="10" r="8" className="contact-disc" />
+        </svg>
+        Touches in this step
+      </li>
+      {slips && (
+        <li>
+          <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true" className="contact slip">
+            <line x1="2" y1="10" x2="26" y2="10" className="contact-line" />
+          </svg>
+          Touches only by a slip
+        </li>
+      )}
+    </ul>
+  );
+}

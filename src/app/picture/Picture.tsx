@@ -1,0 +1,111 @@
+// The picture of one step: who is in it, what they have on, what may be contaminated, what touches what. It is drawn
+// from the board alone, and always comes with the same in words.
+import { useId } from 'react';
+import type { Procedure } from '../../domain/procedure.ts';
+import type { Board } from '../model/board.ts';
+import { describePicture } from '../model/describe.ts';
+import { layoutOf, type PersonSpot, SIZES } from '../model/layout.ts';
+import { type Moment, type PictureView, pictureOf } from '../model/picture.ts';
+import { Scroll } from '../parts/Scroll.tsx';
+import { words } from '../words.ts';
+import { Chips } from './Chips.tsx';
+import { Contacts, type Link, type NumberedTouch } from './Contacts.tsx';
+import { Figure } from './Figure.tsx';
+import { MEASURES, shapesOf } from './measures.ts';
+import { type PatternIds, patternIds, Patterns } from './Patterns.tsx';
+import { Chair, Fixtures, Ground } from './Room.tsx';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const bare = (text: string): string => text.replace(/^the /, '');
+
+interface PersonProps {
+  readonly spot: PersonSpot;
+  readonly layout: ReturnType<typeof layoutOf>;
+  readonly ids: PatternIds;
+  readonly procedure: Procedure;
+}
+
+function Person({ spot, layout, ids, procedure }: PersonProps) {
+  const { person } = spot;
+  const ground = layout.fixtures.find((one) => one.fixture === person.standing);
+  const zone = person.zone.replaceAll('-', ' ');
+  return (
+    <>
+      <g transform={`translate(${spot.x} 0)`}>
+        <text x="100" y="14" className="who">
+          {capital(bare(words.person(procedure, person.id)))}
+        </text>
+        <text x="100" y="27" className="label quiet middle">
+          {person.seated ? `sits on ${person.seated.replaceAll('-', ' ')}` : `in ${zone}`}
+        </text>
+        <g transform={`translate(0 ${SIZES.top})`}>
+          {person.seated && <Chair />}
+          <Ground fixture={ground} ids={ids} />
+          <Figure person={person} ids={ids} />
+          <text x="14" y="268" className="side-label">
+            R
+          </text>
+          <text x="186" y="268" className="side-label">
+            L
+          </text>
+        </g>
+      </g>
+      <Chips spot={spot} ids={ids} nameOf={(surface) => bare(words.surface(procedure, surface))} />
+    </>
+  );
+}
+
+export interface PictureProps {
+  readonly procedure: Procedure;
+  readonly board: Board;
+  readonly step: number;
+  readonly moment: Moment;
+  readonly link?: Link | undefined;
+  /** Draw what only a slip would touch as well. */
+  readonly slips?: boolean;
+}
+
+/** The contacts that are drawn, numbered as they are listed. */
+export function numbered(view: PictureView, slips: boolean): readonly NumberedTouch[] {
+  return view.touches
+    .flatMap(({ a, b, kind }) => (kind === 'always' || (kind === 'slip' && slips) ? [{ a, b, kind }] : []))
+    .map((touch, index) => ({ ...touch, number: index + 1 }));
+}
+
+/** The view of a step as the picture and its words need it. */
+export function viewOf({ procedure, board, step, moment, link, slips = false }: PictureProps) {
+  const also = link ? [link.to, ...(link.from === undefined ? [] : [link.from])] : [];
+  return pictureOf(procedure, board, { step, moment, shapes: shapesOf, also, slips });
+}
+
+export function Picture(props: PictureProps) {
+  const { procedure, moment, link, slips = false } = props;
+  const id = useId().replaceAll(/[^\w-]/g, '');
+  const view = viewOf(props);
+  if (!view) return null;
+  const ids = patternIds(id);
+  const layout = layoutOf(view, MEASURES);
+  const touches = moment === 'before' ? numbered(view, slips) : [];
+  return (
+    <Scroll className="picture-scroll" label="Picture of the step">
+      <svg
+        className="picture"
+        viewBox={`0 0 ${layout.width} ${layout.height}`}
+        role="img"
+        aria-label={describePicture(procedure, view, words).join(' ')}
+        style={{ minWidth: `${Math.min(layout.width, 700) * 0.86}px` }}
+      >
+        <Patterns ids={ids} />
+        {layout.people.map((spot) => (
+          <Person key={spot.person.id} spot={spot} layout={layout} ids={ids} procedure={procedure} />
+        ))}
+        <Fixtures
+          fixtures={layout.fixtures}
+          ids={ids}
+          nameOf={(fixture) => bare(words.surface(procedure, `room.${fixture}`))}
+        />
+        <Contacts touches={touches} anchors={layout.anchors} link={link} id={id} />
+      </svg>
+    </Scroll>
+  );
+}
