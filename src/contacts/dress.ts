@@ -4,6 +4,7 @@ import type { Move } from '../domain/moves.ts';
 import { placeName } from '../domain/places.ts';
 import {
   blockedBy,
+  type Body,
   coveredBy,
   indexOf,
   isBare,
@@ -11,11 +12,11 @@ import {
   outermost,
   partSurface,
   reach,
-  wears,
   withLayers,
 } from './body.ts';
 import { contact, type Frame, itemAt, itemSides, owner, problem, replace, slipEvent } from './frame.ts';
 import { ALWAYS } from './plan.ts';
+import { leaks } from './settle.ts';
 
 const surfacesOf = (
   frame: Frame,
@@ -59,6 +60,8 @@ export function takeOff(frame: Frame, move: Extract<Move, { do: 'off' }>): void 
     }
     const holder = blockedBy(body, index, frame.step.items);
     if (holder) problem(frame, 'held-by', { item, by: holder, person: body.id });
+    // A holed glove leaks what it met in this very step.
+    leaks(frame, body);
     lining(frame, index);
     const layer = body.layers[index];
     if (layer) for (const surface of surfacesOf(frame, body.id, layer)) frame.gone.add(surface);
@@ -95,23 +98,42 @@ export function putOn(frame: Frame, move: Extract<Move, { do: 'on' }>): void {
   }
 }
 
+/** Opens or closes; of a pair only the side that the step names. A tie named by itself may follow another. */
 export function fasten(frame: Frame, fastened: boolean): void {
   const item = itemAt(frame, 0);
   const body = owner(frame);
   if (!item) return;
-  if (!wears(body, item)) {
-    problem(frame, 'not-worn', { item, side: '', person: body.id });
+  const { action, part, side } = frame.step;
+  const meant = (layer: Layer): boolean =>
+    layer.item === item && (side === undefined || layer.side === undefined || layer.side === side);
+  if (!body.layers.some(meant)) {
+    // A removal says so itself.
+    if (action !== 'remove') problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });
     return;
   }
-  const change = (layer: Layer): Layer => (layer.item === item ? { ...layer, fastened } : layer);
+  if (
+    action === 'unfasten' &&
+    part === undefined &&
+    !body.layers.some((layer) => meant(layer) && layer.fastened)
+  )
+    problem(frame, 'already-open', { item });
+  const change = (layer: Layer): Layer => (meant(layer) ? { ...layer, fastened } : layer);
   replace(frame, withLayers(body, body.layers.map(change)));
 }
 
-/** After an inspection a hole matters only if it was missed. */
+/** Whether the glove is the one that can be seen, and the one looked at where the step names one. */
+const inSight = ({ step }: Frame, body: Body, layer: Layer): boolean =>
+  layer.side !== undefined &&
+  (step.items.length === 0 || step.items.includes(layer.item)) &&
+  body.layers.findLast((other) => other.side === layer.side && itemKind(other.item).group === 'glove') ===
+    layer;
+
+/** After an inspection a hole matters only if it was missed. A glove under another is not seen. */
 export function look(frame: Frame, misses: Extract<Move, { do: 'look' }>['misses']): void {
   const body = owner(frame);
-  if (!body.layers.some((layer) => layer.hole)) return;
   const change = (layer: Layer): Layer =>
-    layer.hole ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, layer.item)] } : layer;
+    layer.hole && inSight(frame, body, layer)
+      ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, layer.item)] }
+      : layer;
   replace(frame, withLayers(body, body.layers.map(change)));
 }

@@ -20,6 +20,8 @@ export interface Frame {
   readonly step: Step;
   readonly index: number;
   readonly technique: Technique;
+  /** As the step begins. */
+  readonly before: Scene;
   scene: Scene;
   readonly operations: Operation[];
   readonly problems: Problem[];
@@ -72,15 +74,10 @@ export function replace(frame: Frame, body: Body): void {
 }
 
 /** The event of a slip in this step; `apart` keeps two chances of the same slip in one step separate. */
-export function slipEvent(frame: Frame, what: SlipId, apart = ''): number {
+export function slipEvent(frame: Frame, what: SlipId, apart = '', who = frame.step.who): number {
   const key = `${frame.step.id}:${what}${apart && `:${apart}`}`;
-  return frame.registry.event(
-    key,
-    what,
-    frame.index,
-    frame.step.who,
-    frame.step.items[0] ?? frame.step.fixture,
-  );
+  const on = frame.step.items[0] ?? frame.step.fixture;
+  return frame.registry.event(key, what, frame.index, who, on);
 }
 
 export function contact(frame: Frame, a: number, b: number, when: Guard): void {

@@ -4,9 +4,9 @@ import { itemKind } from '../domain/items.ts';
 import type { Procedure, Step } from '../domain/procedure.ts';
 import type { Agent } from '../domain/products.ts';
 import { usualTechnique, techniqueOf, type Technique } from '../domain/techniques/index.ts';
-import { partSurface } from './body.ts';
+import { indexOf, partSurface } from './body.ts';
 import { type Frame, itemSides, owner, problem } from './frame.ts';
-import { checkNeeds } from './needs.ts';
+import { checkCleaned, checkNeeds } from './needs.ts';
 import { perform } from './perform.ts';
 import type { Operation, Plan } from './plan.ts';
 import type { Problem } from './problem.ts';
@@ -46,11 +46,12 @@ const NONE: Technique = { id: 'none', action: 'say', groups: [], moves: [], time
 const techniqueFor = (step: Step): Technique | undefined =>
   step.technique === undefined ? usualTechnique(step.action, step.items) : techniqueOf(step.technique);
 
-/** Equipment put on comes from its box or rack: nothing that happened to the last one counts. */
+/** Equipment put on comes from its box or rack: nothing that happened to the last one counts. What is on stays as it is. */
 function unpack(frame: Frame): void {
   if (frame.step.action !== 'put-on') return;
   for (const item of frame.step.items) {
     for (const side of itemSides(frame, 'both', item)) {
+      if (indexOf(owner(frame), item, side) >= 0) continue;
       const layer = side ? { item, side } : { item };
       for (const part of itemKind(item).parts) {
         frame.operations.push({
@@ -66,7 +67,14 @@ function performStep(frame: Frame): void {
   checkNeeds(frame);
   unpack(frame);
   for (const move of frame.technique.moves) perform(frame, move);
+  checkCleaned(frame);
   settle(frame);
+}
+
+/** The same, with its problems told of another position. */
+function at(result: Performed, index: number): Performed {
+  if (result.problems.every((found) => found.step === index)) return result;
+  return { ...result, problems: result.problems.map((found) => ({ ...found, step: index })) };
 }
 
 /** An interpreter for one procedure and one agent. Its registry grows as variants meet new surfaces and slips. */
@@ -80,6 +88,7 @@ export function interpreter(procedure: Procedure, agent: Agent): Interpreter {
     step,
     index,
     technique: techniqueFor(step) ?? NONE,
+    before: scene,
     scene,
     operations: [],
     problems: [],
@@ -102,7 +111,7 @@ export function interpreter(procedure: Procedure, agent: Agent): Interpreter {
     perform(scene, step, index) {
       const key = `${step.id}#${JSON.stringify(step)}#${sceneKey(scene)}`;
       const known = memo.get(key);
-      if (known) return known;
+      if (known) return at(known, index);
       const result = run(scene, step, index);
       memo.set(key, result);
       return result;

@@ -1,9 +1,9 @@
-// What a step needs before it can be done: a helper within reach, a seat, a fixture that is there, bare or gloved hands.
+// What a step needs before it can be done: a helper within reach, a seat, a tap, an item that is still worn.
 import type { ActionId } from '../domain/actions.ts';
 import type { Need } from '../domain/moves.ts';
-import { SIDES } from '../domain/places.ts';
-import { type Body, isBare } from './body.ts';
-import { actor, type Frame, helper, owner, problem } from './frame.ts';
+import { type Body, indexOf } from './body.ts';
+import { actor, type Frame, helper, itemSides, owner, problem } from './frame.ts';
+import { fixtureFor } from './resolve.ts';
 
 function needsSeat(frame: Frame, body: Body): void {
   if (body.seated === undefined) problem(frame, 'not-seated');
@@ -28,16 +28,6 @@ const CHECKS: Readonly<Record<Need, (frame: Frame, body: Body) => void>> = {
     if (!helper(frame)) problem(frame, 'helper-missing');
   },
   open: needsOpen,
-  mirror: (frame, body) => {
-    if (!frame.procedure.fixtures.some((fixture) => fixture.kind === 'mirror' && fixture.zone === body.zone))
-      problem(frame, 'fixture-missing', { fixture: 'mirror' });
-  },
-  'bare-hands': (frame, body) => {
-    if (!SIDES.every((side) => isBare(body, side))) problem(frame, 'hand-gloved');
-  },
-  'gloved-hands': (frame, body) => {
-    if (SIDES.some((side) => isBare(body, side))) problem(frame, 'hand-bare');
-  },
 };
 
 /** Seen and heard across a line; everything else is done within reach. */
@@ -56,9 +46,35 @@ function needsPresence(frame: Frame): void {
     problem(frame, 'fixture-elsewhere', { fixture: fixture.id });
 }
 
+/** Washing needs a tap, the step's own or one where the hands are. */
+function needsTap(frame: Frame): void {
+  if (frame.step.product === 'soap-and-water' && !fixtureFor(frame, 'tap'))
+    problem(frame, 'fixture-missing', { fixture: 'tap' });
+}
+
+/** What is wiped or touched must still be there; taking off and opening say so themselves. */
+function needsWorn(frame: Frame): void {
+  if (!['wipe', 'touch'].includes(frame.step.action)) return;
+  const body = owner(frame);
+  for (const item of frame.step.items)
+    for (const side of itemSides(frame, 'both', item))
+      if (indexOf(body, item, side) < 0)
+        problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });
+}
+
+/** A cleaning that found nothing to clean, and not because it was not worn. */
+export function checkCleaned(frame: Frame): void {
+  const cleans = frame.technique.moves.some((move) => move.do === 'clean');
+  const done = frame.operations.some((operation) => operation.op === 'sanitise');
+  if (cleans && !done && !frame.problems.some(({ code }) => code === 'not-worn'))
+    problem(frame, 'nothing-to-clean');
+}
+
 /** Notes every need of the step that is not met. It is the one who wears the item who sits or stands for it. */
 export function checkNeeds(frame: Frame): void {
   needsPresence(frame);
+  needsTap(frame);
+  needsWorn(frame);
   for (const need of frame.technique.needs ?? []) {
     CHECKS[need](frame, need === 'seated' || need === 'standing' ? owner(frame) : actor(frame));
   }

@@ -1,11 +1,13 @@
 // One move of a technique, performed in a frame: contacts and cleaning here, the rest in dress.ts and posture.ts.
 import type { Condition, Move } from '../domain/moves.ts';
 import { product, works } from '../domain/products.ts';
+import { type Fixture, workedBy } from '../domain/room.ts';
 import { fasten, look, putOn, takeOff } from './dress.ts';
 import { actor, contact, type Frame, helper, itemAt, owner, problem, replace, slipEvent } from './frame.ts';
 import { ALWAYS, type Guard } from './plan.ts';
 import { bend, go, sitDown, standUp } from './posture.ts';
 import { fixtureFor, partsOf, resolve, under } from './resolve.ts';
+import { leaks } from './settle.ts';
 
 function applies(frame: Frame, only: Condition | undefined): boolean {
   if (!only) return true;
@@ -21,12 +23,21 @@ function applies(frame: Frame, only: Condition | undefined): boolean {
 /** Contacts with a fixture count only where it is worked the way the move says. */
 function workedAs(frame: Frame, move: Extract<Move, { do: 'touch' }>): boolean {
   if (!move.only?.worked) return true;
-  const ref = move.b.at === 'fixture' ? move.b : undefined;
-  return ref !== undefined && fixtureFor(frame, ref.kind)?.worked === move.only.worked;
+  const fixture = move.b.at === 'fixture' ? fixtureFor(frame, move.b.kind) : undefined;
+  return fixture !== undefined && workedBy(fixture) === move.only.worked && gives(frame, fixture, move.only);
 }
 
-function guardOf(frame: Frame, move: Move, apart?: string): Guard {
-  return move.slip === undefined ? ALWAYS : [slipEvent(frame, move.slip, apart)];
+/** Whether the product is had from this fixture: by its kind, or because the step says so. */
+const gives = (frame: Frame, fixture: Fixture, { product: products }: Condition): boolean =>
+  !products ||
+  fixture.id === frame.step.fixture ||
+  (frame.step.product !== undefined && products.includes(frame.step.product));
+
+/** A slip of the helper's hand or foot is the helper's, and another than the same slip of the one who is helped. */
+function guardOf(frame: Frame, move: Extract<Move, { do: 'touch' }>): Guard {
+  if (move.slip === undefined) return ALWAYS;
+  const helping = 'whose' in move.a && move.a.whose === 'helper';
+  return [helping ? slipEvent(frame, move.slip, 'helper', frame.step.helper) : slipEvent(frame, move.slip)];
 }
 
 /** A part meets what lies beneath it at its own places; anything else meets everything named. */
@@ -63,9 +74,17 @@ function credited(frame: Frame, surface: number, sprayed: boolean): boolean {
   return suited && works(frame.step.product, frame.agent, material);
 }
 
+/** What is cleaned: the whole of it, or only the part that the step names. */
+function cleaned(frame: Frame, { what }: Extract<Move, { do: 'clean' }>): readonly string[] {
+  const { part } = frame.step;
+  if (what.at !== 'part' || part === undefined) return resolve(frame, what);
+  return partsOf(frame, what.item, [part], what.side).map((found) => found.id);
+}
+
 function cleanMove(frame: Frame, move: Extract<Move, { do: 'clean' }>): void {
-  const found = resolve(frame, move.what);
-  if (found.length === 0) problem(frame, 'nothing-to-clean');
+  const found = cleaned(frame, move);
+  // What the hand met on the way to the product has gone through the hole by then.
+  if (frame.operations.length > 0) leaks(frame, actor(frame));
   const side = 'side' in move.what && move.what.side !== 'both' ? move.what.side : '';
   for (const id of found) {
     const surface = frame.registry.surface(id);

@@ -16,8 +16,6 @@ export const PROBLEM_CODES = [
   'not-seated',
   'not-standing',
   'dirty-seat',
-  'hand-gloved',
-  'hand-bare',
   'product-unsuited',
   'technique-unclear',
   'nothing-to-clean',

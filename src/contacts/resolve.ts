@@ -1,22 +1,29 @@
 // From a technique's references to surfaces: whose hand in which glove, which part of which item, what lies beneath it.
-import { itemKind, type Part, type PartId } from '../domain/items.ts';
+import { type ItemId, itemKind, type Part, type PartId } from '../domain/items.ts';
 import type { Ref } from '../domain/moves.ts';
-import { isPaired, type Place, placeOn, placesOf } from '../domain/places.ts';
+import { isPaired, type Place, placeOn, placesOf, type Side, sideOf } from '../domain/places.ts';
 import { fixtureKind, type Fixture } from '../domain/room.ts';
 import { type Body, coveredBy, indexOf, outermost, partSurface, runsOver } from './body.ts';
 import { actor, bodyFor, type Frame, itemAt, itemSides, owner, sides } from './frame.ts';
+import { bodyIn } from './scene.ts';
 
 const known = (ids: readonly (string | undefined)[]): readonly string[] => [
   ...new Set(ids.filter((id): id is string => id !== undefined)),
 ];
 
-/** The fixture a reference means: the step's own, else the first of that kind where the actor is. */
+/**
+ * The fixture a reference means: the step's own, else the first of that kind where the actor is; on the way to another
+ * zone also there, for the door between two zones is listed in one of them.
+ */
 export function fixtureFor(frame: Frame, kind: string | undefined): Fixture | undefined {
   const fixtures = frame.procedure.fixtures;
   const named = fixtures.find((fixture) => fixture.id === frame.step.fixture);
   if (named && (kind === undefined || named.kind === kind)) return named;
   if (kind === undefined) return undefined;
-  return fixtures.find((fixture) => fixture.kind === kind && fixture.zone === actor(frame).zone);
+  const near = [actor(frame).zone, ...(frame.step.action === 'move' ? [frame.step.zone] : [])];
+  return near
+    .map((zone) => fixtures.find((fixture) => fixture.kind === kind && fixture.zone === zone))
+    .find((fixture) => fixture !== undefined);
 }
 
 export const fixtureSurface = (fixture: Fixture, part?: string): string =>
@@ -34,6 +41,16 @@ export interface PlacedPart {
   readonly places: readonly Place[];
 }
 
+/** Whether there is such a thing in this step: worn as it began or now, or on its way from the box. */
+function present(frame: Frame, item: ItemId, side: Side | undefined): boolean {
+  const { id } = owner(frame);
+  return (
+    frame.step.action === 'put-on' ||
+    [frame.before, frame.scene].some((scene) => indexOf(bodyIn(scene, id), item, side) >= 0)
+  );
+}
+
+/** Parts of one of the step's items; none of what is not worn, so that what has left is not touched again. */
 export function partsOf(
   frame: Frame,
   item: number,
@@ -44,6 +61,7 @@ export function partsOf(
   if (!id) return [];
   const person = owner(frame).id;
   return itemSides(frame, side, id).flatMap((which) => {
+    if (!present(frame, id, which)) return [];
     const layer = which ? { item: id, side: which } : { item: id };
     return itemKind(id)
       .parts.filter((part: Part) => parts === 'all' || parts.includes(part.id))
@@ -58,16 +76,16 @@ export function partsOf(
 export function under(frame: Frame, item: number, places: readonly Place[]): readonly string[] {
   const body: Body = owner(frame);
   const id = itemAt(frame, item);
-  const own =
-    id === undefined
-      ? -1
-      : Math.min(
-          ...itemSides(frame, 'both', id)
-            .map((side) => indexOf(body, id, side))
-            .filter((index) => index >= 0),
-        );
-  const below = own >= 0 && Number.isFinite(own) ? own : body.layers.length;
-  return known(places.map((place) => outermost(body, place, below)));
+  if (id === undefined) return [];
+  /** Of a pair, the layer of that side; where the side says nothing, the one that was put on first. */
+  const below = (place: Place): number => {
+    const own = body.layers.findIndex(
+      (layer) =>
+        layer.item === id && (layer.side === undefined || layer.side === (sideOf(place) ?? layer.side)),
+    );
+    return own >= 0 ? own : body.layers.length;
+  };
+  return known(places.map((place) => outermost(body, place, below(place))));
 }
 
 function placeSurfaces(frame: Frame, ref: Extract<Ref, { at: 'place' }>): readonly string[] {

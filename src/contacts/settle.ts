@@ -3,7 +3,7 @@
 import { SIDES } from '../domain/places.ts';
 import { type Body, outermost, partSurface } from './body.ts';
 import { itemKind } from '../domain/items.ts';
-import { type ProductId, works } from '../domain/products.ts';
+import { product, type ProductId, works } from '../domain/products.ts';
 import { contact, type Frame, present, slipEvent } from './frame.ts';
 import { ALWAYS, type Guard } from './plan.ts';
 import { fixtureSurface } from './resolve.ts';
@@ -38,18 +38,32 @@ export function footing(frame: Frame, body: Body): void {
 }
 
 function soak(frame: Frame, sole: number, productId: ProductId, body: Body): void {
-  const credited = works(productId, frame.agent, 'equipment');
-  const slip = slipEvent(frame, 'wipe-too-short', `${body.id}-mat`);
-  const failure: readonly Guard[] = credited ? [[slip]] : [ALWAYS];
+  const material = frame.registry.material(sole);
+  const credited = product(productId).suits.includes(material) && works(productId, frame.agent, material);
+  const failure: readonly Guard[] = credited
+    ? [[slipEvent(frame, 'wipe-too-short', `${body.id}-mat`, body.id)]]
+    : [ALWAYS];
   frame.operations.push({ op: 'sanitise', a: sole, failure });
 }
 
-/** Ends the step for everybody who took part. */
+/** Who sits touches the seat with what is outermost now: a garment rolled down while seated bares what is under it. */
+function seating(frame: Frame, body: Body): void {
+  const seat = frame.procedure.fixtures.find((candidate) => candidate.id === body.seated);
+  const seated = outermost(body, 'seat');
+  if (seat && seated)
+    contact(frame, frame.registry.surface(seated), frame.registry.surface(fixtureSurface(seat)), ALWAYS);
+}
+
+/** Ends the step for everybody who took part, and for the soles of those who stand where one of them stands. */
 export function settle(frame: Frame): void {
-  for (const person of present(frame)) {
-    const body = bodyIn(frame.scene, person);
+  const bodies = present(frame).map((person) => bodyIn(frame.scene, person));
+  for (const body of bodies) {
     leaks(frame, body);
+    seating(frame, body);
     footing(frame, body);
   }
+  const trodden = new Set(bodies.filter((body) => body.seated === undefined).map((body) => body.standing));
+  for (const body of Object.values(frame.scene.bodies))
+    if (!bodies.includes(body) && trodden.has(body.standing)) footing(frame, body);
   for (const surface of frame.gone) frame.operations.push({ op: 'retire', a: surface });
 }

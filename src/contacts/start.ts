@@ -1,10 +1,10 @@
 // Where contamination starts. In a doffing the outside of whatever faced the patient is contaminated, what looked away
 // may be (a circumstance), what something encloses is not; the patient's floor and fixtures are, a cleaned
-// doffing area is not until the first sole steps on it. The file's own statements come last and win.
+// doffing area is not until the first sole steps on it. The file's own statements win.
 import { itemKind, type Part } from '../domain/items.ts';
 import { PLACES, placeName, SIDES, TISSUE } from '../domain/places.ts';
 import type { Fixture, Zone } from '../domain/room.ts';
-import { fixtureKind } from '../domain/room.ts';
+import { fixtureKind, workedBy } from '../domain/room.ts';
 import type { SlipId } from '../domain/slips.ts';
 import { type Body, enclosed, type Layer, partSurface, withLayers } from './body.ts';
 import type { Frame } from './frame.ts';
@@ -17,7 +17,12 @@ function circumstance(frame: Frame, what: SlipId, on: string): Guard {
   return [frame.registry.event(`start:${what}:${on}`, what, -1, undefined, on)];
 }
 
+/** Taints by rule, unless the file states how the surface starts. */
 function taint(frame: Frame, surface: string, when: Guard): void {
+  if (!frame.procedure.start.some((entry) => entry.surface === surface)) soil(frame, surface, when);
+}
+
+function soil(frame: Frame, surface: string, when: Guard): void {
   frame.operations.push({ op: 'taint', a: frame.registry.surface(surface), when });
 }
 
@@ -61,15 +66,13 @@ function startFixture(frame: Frame, fixture: Fixture, zone: Zone | undefined): v
   if (zone?.side === 'patient')
     for (const part of fixtureKind(fixture.kind).parts) taint(frame, fixtureSurface(fixture, part), ALWAYS);
   else if (fixture.kind === 'chair') taint(frame, surface, ALWAYS);
-  else if (fixture.worked === 'hand') taint(frame, surface, circumstance(frame, 'dirty-lever', surface));
+  else if (workedBy(fixture) === 'hand') taint(frame, surface, circumstance(frame, 'dirty-lever', surface));
 }
 
 function stated(frame: Frame): void {
   for (const { surface, state } of frame.procedure.start) {
-    const index = frame.registry.surface(surface);
-    if (state === 'uncontaminated') frame.operations.push({ op: 'fresh', a: index });
-    else
-      taint(frame, surface, state === 'contaminated' ? ALWAYS : circumstance(frame, 'stated-maybe', surface));
+    if (state === 'uncontaminated') continue;
+    soil(frame, surface, state === 'contaminated' ? ALWAYS : circumstance(frame, 'stated-maybe', surface));
   }
 }
 

@@ -143,7 +143,7 @@ const coverall = <Id extends 'coverall' | 'hooded-coverall'>(id: Id, hood: reado
     part('front', 'faces', ['chest', 'waist']),
     part('collar', 'faces', ['neck']),
     ...hood,
-    part('zip', 'faces', []),
+    part('zip', 'faces', [], { runs: ['chest', 'waist'] }),
     part('back', 'behind', ['back']),
     part('seat', 'behind', ['seat']),
     ...sleeves,
@@ -247,7 +247,7 @@ export const ITEMS = [
     parts: [
       part('outside', 'faces', ['scalp', 'ears']),
       part('lower-edge', 'faces', ['neck'], { loose: true }),
-      part('rear', 'behind', []),
+      part('rear', 'behind', [], { runs: ['scalp'] }),
       inside,
     ],
   },
@@ -257,7 +257,11 @@ export const ITEMS = [
     pair: false,
     encloses: true,
     closure: 'none',
-    parts: [part('outside', 'faces', ['scalp', 'ears']), part('rear', 'behind', []), inside],
+    parts: [
+      part('outside', 'faces', ['scalp', 'ears']),
+      part('rear', 'behind', [], { runs: ['scalp'] }),
+      inside,
+    ],
   },
   {
     id: 'face-shield',
@@ -295,7 +299,7 @@ export const ITEMS = [
     parts: [
       part('unit', 'faces', [], { runs: ['waist'] }),
       part('buckle', 'faces', [], { runs: ['waist'] }),
-      part('hose', 'faces', []),
+      part('hose', 'faces', [], { runs: ['back'] }),
     ],
   },
   {

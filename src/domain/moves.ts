@@ -3,6 +3,7 @@
 // happens only when that slip does.
 import type { PartId } from './items.ts';
 import type { PlaceName } from './places.ts';
+import type { ProductId } from './products.ts';
 import type { SlipId } from './slips.ts';
 
 /** Which hand: of a pair taken off, `first` is on the side that goes first; `dominant` is the doer's. */
@@ -38,6 +39,8 @@ export interface Condition {
   readonly helped?: boolean;
   /** Only where the fixture is worked this way. */
   readonly worked?: 'hand';
+  /** Only with one of these products, or where the step names the fixture. */
+  readonly product?: readonly ProductId[];
   /** Only while the actor sits, or only while not. */
   readonly seated?: boolean;
 }
@@ -63,7 +66,7 @@ export type Move = { readonly slip?: SlipId; readonly only?: Condition } & (
   | { readonly do: 'wet' | 'dry' }
 );
 
-export type Need = 'seated' | 'helper' | 'bare-hands' | 'gloved-hands' | 'open' | 'mirror' | 'standing';
+export type Need = 'seated' | 'helper' | 'open' | 'standing';
 
 export interface Use {
   readonly what: 'wipe' | 'hand-rub' | 'product' | 'fresh-item' | 'mat';

@@ -51,6 +51,10 @@ export interface Fixture {
   readonly product?: string;
 }
 
+/** How it is worked: as the file says, else the kind's first way. */
+export const workedBy = (fixture: Pick<Fixture, 'kind' | 'worked'>): Fixture['worked'] =>
+  fixture.worked ?? fixtureKind(fixture.kind).worked?.[0];
+
 export function fixtureKind(id: FixtureKindId): FixtureKind {
   const kind = FIXTURE_KINDS.find((candidate) => candidate.id === id);
   if (!kind) throw new Error(`unknown fixture kind ${id}`);

@@ -23,12 +23,16 @@ const coverOff = (more: readonly Move[]): readonly Move[] => [
   ...HELPED,
 ];
 
-const shoe = (side: 'first' | 'second', parts: readonly ('upper' | 'sole')[]): readonly Move[] => [
-  slip('wrong-grip', hands(), part(['upper', 'sole'], side)),
+/** Shoes have uppers, boots and covers an outside; both have soles. */
+const UPPERS = ['upper', 'outside'] as const;
+const WHOLE = [...UPPERS, 'sole'] as const;
+
+const shoe = (side: 'first' | 'second', parts: typeof UPPERS | typeof WHOLE): readonly Move[] => [
+  slip('wrong-grip', hands(), part(WHOLE, side)),
   clean(part(parts, side), 'omitted-wipe', 'wipe-missed-area', 'wipe-too-short'),
 ];
 
-const wipeShoes = (parts: readonly ('upper' | 'sole')[], between: readonly Move[] = []): readonly Move[] => [
+const wipeShoes = (parts: typeof UPPERS | typeof WHOLE, between: readonly Move[] = []): readonly Move[] => [
   BEND,
   ...LEG,
   ...shoe('first', parts),
@@ -103,7 +107,7 @@ export const FOOT_TECHNIQUES = [
     action: 'wipe',
     groups: ['shoes', 'boots', 'foot-cover'],
     usual: true,
-    moves: wipeShoes(['upper', 'sole']),
+    moves: wipeShoes(WHOLE),
     needs: ['seated'],
     uses: [{ what: 'wipe', count: 2 }],
     time: 'duration.shoe-wipe',
@@ -112,10 +116,7 @@ export const FOOT_TECHNIQUES = [
     id: 'same-wipe-for-both',
     action: 'wipe',
     groups: ['shoes', 'boots', 'foot-cover'],
-    moves: wipeShoes(
-      ['upper', 'sole'],
-      [touch(part(['upper', 'sole'], 'first'), part(['upper', 'sole'], 'second'))],
-    ),
+    moves: wipeShoes(WHOLE, [touch(part(WHOLE, 'first'), part(WHOLE, 'second'))]),
     needs: ['seated'],
     uses: [{ what: 'wipe', count: 1 }],
     breaks: ['practice.one-wipe-per-shoe'],
@@ -125,7 +126,7 @@ export const FOOT_TECHNIQUES = [
     id: 'without-soles',
     action: 'wipe',
     groups: ['shoes', 'boots', 'foot-cover'],
-    moves: wipeShoes(['upper']),
+    moves: wipeShoes(UPPERS),
     needs: ['seated'],
     uses: [{ what: 'wipe', count: 2 }],
     breaks: ['practice.shoes-wiped-with-soles'],

@@ -1,31 +1,24 @@
 // Hygiene, wiping, looking, speaking and moving: actions that take no item off. Times: WHO hand-rub and
 // hand-wash durations and drying times (evidence hygiene.*); the rest is judgement and says so there.
-import { clean, fixture, hands, part, place, slip, touch, type Move } from '../moves.ts';
+import { PART_IDS } from '../items.ts';
+import { clean, fixture, hands, part, slip, touch, type Move } from '../moves.ts';
 import type { Technique } from './technique.ts';
 
+const TAP: Move = touch(hands(), fixture('tap', 'handle'), {
+  worked: 'hand',
+  product: ['soap-and-water', 'chlorine-0.05'],
+});
 /** A lever or handle worked by hand is touched before cleaning, a tap again after it. */
 const REACH_PRODUCT: readonly Move[] = [
-  touch(hands(), fixture('dispenser', 'lever'), { worked: 'hand' }),
-  touch(hands(), fixture('tap', 'handle'), { worked: 'hand' }),
+  touch(hands(), fixture('dispenser', 'lever'), {
+    worked: 'hand',
+    product: ['alcohol-hand-rub', 'soap-and-water'],
+  }),
+  TAP,
 ];
-const CLOSE_TAP: Move = touch(hands(), fixture('tap', 'handle'), { worked: 'hand' });
 const CLEAN_HANDS: Move = clean(hands(), 'omitted-hygiene', 'inadequate-hygiene');
 const CLEAN_IT: Move = clean(
-  part([
-    'outside',
-    'front',
-    'skirt',
-    'zip',
-    'strap',
-    'unit',
-    'sleeve-left',
-    'sleeve-right',
-    'leg-left',
-    'leg-right',
-    'back',
-    'upper',
-    'sole',
-  ]),
+  part(PART_IDS.filter((id) => !id.startsWith('inside'))),
   'omitted-wipe',
   'wipe-missed-area',
   'wipe-too-short',
@@ -37,7 +30,7 @@ export const MOVING_TECHNIQUES = [
     action: 'sanitise',
     groups: [],
     usual: true,
-    moves: [...REACH_PRODUCT, CLEAN_HANDS, CLOSE_TAP, { do: 'dry' }],
+    moves: [...REACH_PRODUCT, CLEAN_HANDS, TAP, { do: 'dry' }],
     uses: [{ what: 'product', count: 1 }],
     time: 'duration.hand-rub',
   },
@@ -45,7 +38,7 @@ export const MOVING_TECHNIQUES = [
     id: 'rub-not-dried',
     action: 'sanitise',
     groups: [],
-    moves: [...REACH_PRODUCT, CLEAN_HANDS, CLOSE_TAP, { do: 'wet' }],
+    moves: [...REACH_PRODUCT, CLEAN_HANDS, TAP, { do: 'wet' }],
     uses: [{ what: 'product', count: 1 }],
     time: 'duration.hand-rub-short',
   },
@@ -144,7 +137,7 @@ export const MOVING_TECHNIQUES = [
     action: 'sit',
     groups: [],
     usual: true,
-    moves: [{ do: 'sit' }, touch(place(['seat'], 'both', 'actor'), fixture('chair', 'seat'))],
+    moves: [{ do: 'sit' }],
     time: 'duration.move',
   },
   {

@@ -109,12 +109,6 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, Say>> = {
       `this is done on a clean seat, and ${fixture} is not one`,
       'Change to the clean chair before this step.',
     ),
-  'hand-gloved': () =>
-    say(
-      'this needs bare hands, and a hand is gloved',
-      'Take the gloves off before this step, or choose a product for gloves.',
-    ),
-  'hand-bare': () => say('this needs gloved hands, and a hand is bare', 'Put gloves on before this step.'),
   'product-unsuited': ({ product, surface }) =>
     say(
       `${product} must not be used on ${surface}, so it cleans nothing here`,
