@@ -120,7 +120,11 @@ export const CATALOGUE = {
     '"{name}" is worn twice by the same person.',
     'Keep it once in "wears" and "underneath".',
   ),
-  'worked-does-not-fit': error('A {kind} is not worked by "{name}".', ALLOWED),
+  'worked-does-not-fit': error(
+    'A {kind} is not worked by "{name}".',
+    'Remove it, or check the kind.',
+    ALLOWED,
+  ),
   'fixture-takes-no-product': error(
     'A {kind} cannot be soaked with a product.',
     'Only what one steps on can.',
@@ -134,13 +138,8 @@ export const CATALOGUE = {
   // Steps and acceptances.
   'action-needs-field': error('"{action}" needs "{name}".', 'Write "{name}: ...".', ALLOWED),
   'action-needs-one-of': error('"{action}" needs to know on what.', 'Write one of: {allowed}.'),
-  'action-takes-no-field': error('"{action}" has no use for "{name}".', 'Remove it.', NEAREST, ALLOWED),
+  'action-takes-no-field': error('"{action}" has no use for "{name}".', 'Remove it.', ALLOWED),
   'technique-does-not-fit': error('"{name}" is not a way to {what}.', NEAREST, ALLOWED),
-  'technique-needed': error(
-    'There are several ways to {what}, and none is usual.',
-    'Write "technique: ...".',
-    ALLOWED,
-  ),
   'action-does-not-fit': error('There is no known way to {what}.', 'Items this fits: {allowed}.'),
   'part-does-not-fit': error('{items} has no part "{name}".', NEAREST, ALLOWED),
   'part-needs-item': error('A part is named but no item.', 'Write "item: ...".'),

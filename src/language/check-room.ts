@@ -14,11 +14,8 @@ export function checkZone(context: Context, path: Path, zone: string | undefined
 }
 
 export function checkProduct(context: Context, path: Path, product: string | undefined): void {
-  if (product === undefined || !context.products?.includes(product)) {
-    if (product !== undefined && (context.products || context.file.products === undefined)) {
-      context.report.name(path, 'product-not-listed', product, context.products ?? []);
-    }
-  }
+  if (product === undefined || !context.products || context.products.includes(product)) return;
+  context.report.name(path, 'product-not-listed', product, context.products);
 }
 
 export function checkTwice(
@@ -57,6 +54,8 @@ function checkStarts(context: Context, name: string, person: LoosePerson): void 
 export function checkPeople(context: Context): void {
   const { people, report } = context;
   for (const [name, person] of people) {
+    // A name that cannot be one was reported.
+    if (context.file.people?.[name] === undefined) continue;
     if (name === ROOM) report.key(['people', name], 'reserved-name', { name });
     if (roleOf(name, person) === undefined)
       report.key(['people', name], 'role-needed', { name, allowed: ROLES });

@@ -1,7 +1,8 @@
 // Checks of steps: people, zones, fixtures and products they name, and whether technique, part and side are words
 // that go with the item. Whether a step can be done at that moment is for the plan to find out.
+import { type ActionId, ACTIONS } from '../domain/actions.ts';
 import { type ItemId, ITEM_IDS, itemKind, type PartId } from '../domain/items.ts';
-import { fits, techniqueOf, techniquesFor, usualTechnique } from '../domain/techniques/index.ts';
+import { fits, techniqueOf, techniquesFor } from '../domain/techniques/index.ts';
 import { checkProduct, checkZone } from './check-room.ts';
 import type { Context, LooseStep } from './context.ts';
 import type { Path } from './report.ts';
@@ -30,16 +31,15 @@ function checkFixtureName({ report, fixtures }: Context, path: Path, name: strin
   report.name(path, 'unknown-fixture', name, fixtures);
 }
 
-/** A technique that was reported and taken out must not count as none. */
-const wrongTechnique = (step: LooseStep): boolean =>
-  Object.hasOwn(step, 'technique') && step.technique === undefined;
+const needsItem = (action: ActionId): boolean =>
+  ACTIONS.some(({ id, needs }) => id === action && needs.some((field) => field === 'items'));
 
 function checkTechnique({ report }: Context, path: Path, step: LooseStep): void {
   const { do: action, technique } = step;
   const items = stepItems(step);
   const wrong =
     Object.hasOwn(step, 'item') && (step.item === undefined || items.some((item) => item === undefined));
-  if (action === undefined || wrong || wrongTechnique(step)) return;
+  if (action === undefined || wrong || (items.length === 0 && needsItem(action))) return;
   const ways = techniquesFor(action, items).map(({ id }) => id);
   const what = [action, items.join(' and ')].filter(Boolean).join(' ');
   if (ways.length === 0) {
@@ -47,8 +47,6 @@ function checkTechnique({ report }: Context, path: Path, step: LooseStep): void 
     report.value([...path, 'item'], 'action-does-not-fit', { what, allowed: fitting });
   } else if (technique !== undefined && !fits(techniqueOf(technique), action, items)) {
     report.name([...path, 'technique'], 'technique-does-not-fit', technique, ways, { what });
-  } else if (technique === undefined && !usualTechnique(action, items)) {
-    report.value(path, 'technique-needed', { what, allowed: ways });
   }
 }
 

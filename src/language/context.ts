@@ -17,6 +17,7 @@ export interface Context {
   readonly zones: ReadonlyMap<string, ZoneSide | undefined> | undefined;
   /** Declared and automatic ones. */
   readonly fixtures: readonly string[] | undefined;
+  /** Empty where the file has none. */
   readonly products: readonly string[] | undefined;
   readonly steps: readonly (LooseStep | undefined)[];
   readonly wearer: string | undefined;
@@ -57,6 +58,12 @@ export function entries<Value>(
   );
 }
 
+function productsOf(file: LooseFile): readonly string[] | undefined {
+  if (!Object.hasOwn(file, 'products')) return [];
+  const { products } = file;
+  return products?.includes(undefined) ? undefined : (products as readonly string[] | undefined);
+}
+
 export function createContext(file: LooseFile, report: Report): Context {
   const people: ReadonlyMap<string, LoosePerson> = entries<LoosePerson | undefined>(file.people);
   const written = file.room?.zones;
@@ -68,9 +75,7 @@ export function createContext(file: LooseFile, report: Report): Context {
     people,
     zones,
     fixtures: zones && [...new Set([...declared, ...[...zones.keys()].map(floorOf)])],
-    products: file.products?.includes(undefined)
-      ? undefined
-      : (file.products as readonly string[] | undefined),
+    products: productsOf(file),
     steps: (file.steps ?? []) as readonly (LooseStep | undefined)[],
     wearer: defaultDoer(people),
   };

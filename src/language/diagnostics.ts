@@ -27,12 +27,20 @@ export interface Diagnostic extends Span {
 
 const HOLE = /\{([a-z]+)\}/g;
 
+/** Longer lists are cut off in sentences; the parameters keep them whole. */
+const LONGEST_LIST = 12;
+
+function shortened(list: readonly string[]): string {
+  const more = list.length - LONGEST_LIST;
+  return more > 1 ? `${list.slice(0, LONGEST_LIST).join(', ')} and ${more} more` : list.join(', ');
+}
+
 function fill(sentence: string, params: DiagnosticParams): string | undefined {
   let whole = true;
   const filled = sentence.replace(HOLE, (_, name: string) => {
     const value = Object.hasOwn(params, name) ? params[name] : undefined;
     if (value === undefined || value === '' || (Array.isArray(value) && value.length === 0)) whole = false;
-    return typeof value === 'object' ? value.join(', ') : String(value);
+    return typeof value === 'object' ? shortened(value) : String(value);
   });
   return whole ? filled : undefined;
 }

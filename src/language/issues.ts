@@ -48,6 +48,13 @@ function actionAt(root: Plain, path: Path): ActionId | undefined {
   return ACTION_IDS.find((id) => id === action);
 }
 
+/** The items of the step that a path leads into, as words. */
+function itemsAt(root: Plain, path: Path): string {
+  const item = valueAt(root, [...path.slice(0, 2), 'item']);
+  if (Array.isArray(item)) return item.filter((one) => typeof one === 'string').join(' and ');
+  return typeof item === 'string' ? item : '';
+}
+
 interface Reading {
   readonly root: Plain;
   readonly report: Report;
@@ -68,7 +75,7 @@ function reportKind(path: Path, expected: string, allowed: readonly string[], re
   else if (value === null || value === undefined || value === '')
     reading.report.value(path, 'empty-value', { expected: words });
   else {
-    const advice = ADVICE[expected];
+    const advice = expected === 'string' && typeof value !== 'boolean' ? undefined : ADVICE[expected];
     const params = { expected: words, found: found(value), ...(advice === undefined ? {} : { advice }) };
     reading.report.value(path, 'wrong-type', params);
   }
@@ -83,7 +90,9 @@ function reportWord(path: Path, issue: Extract<Issue, { code: 'invalid_value' }>
   }
   const action = actionAt(reading.root, path);
   if (issue.message === 'unknown-technique' && action && TECHNIQUE_IDS.some((id) => id === value)) {
-    reading.report.name(path, 'technique-does-not-fit', value, allowed, { what: action });
+    reading.report.name(path, 'technique-does-not-fit', value, allowed, {
+      what: `${action} ${itemsAt(reading.root, path)}`.trim(),
+    });
   } else reading.report.name(path, codeOf(issue.message) ?? 'wrong-type', value, allowed);
 }
 

@@ -2,6 +2,7 @@
 // string alignment), and a known name that contains the written one as a word ("respirator").
 
 const LONGEST = 64;
+const MOST_CHANGES = 3;
 
 /** Edit distance; Infinity where it passes `limit`. */
 export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY): number {
@@ -31,7 +32,9 @@ export function nearest(name: string, known: readonly string[]): string | undefi
     .toLowerCase()
     .trim()
     .replaceAll(/[\s_]+/g, '-');
-  const limit = Math.max(1, Math.floor(written.length / 3));
+  const limit = Math.min(MOST_CHANGES, Math.max(1, Math.floor(written.length / 3)));
+  const beginning = known.find((candidate) => candidate.startsWith(`${written}.`));
+  if (beginning !== undefined) return beginning;
   let best: string | undefined;
   let bestDistance = limit + 1;
   for (const candidate of known) {

@@ -55,7 +55,7 @@ const policy = z.strictObject({
     .describe('Whether spraying counts as cleaning; false unless said.'),
   observer: z
     .strictObject({
-      misses: w.evidenceId.describe("Evidence for the observer's chance to miss a visible slip."),
+      misses: w.observerEvidence,
       dependence: w.dependence,
     })
     .optional()

@@ -5,6 +5,7 @@ import { type ItemId, itemKind } from '../domain/items.ts';
 import { placeName, PLACES, SIDES, TISSUE } from '../domain/places.ts';
 import { fixtureKind, type FixtureKindId } from '../domain/room.ts';
 import { type Context, floorOf, UNDERNEATH } from './context.ts';
+import { nearest } from './nearest.ts';
 import type { Path } from './report.ts';
 
 /** The parts of one item, left and right apart where it is a pair. */
@@ -63,5 +64,8 @@ export function checkSurface(
   known: readonly string[],
 ): void {
   if (surface === undefined || known.includes(surface) || !context.zones) return;
-  context.report.name(path, 'unknown-surface', surface, known, { allowed: alike(surface, known) });
+  const near = alike(surface, known);
+  const better = nearest(surface, near);
+  const hint = better === undefined ? {} : { nearest: better };
+  context.report.name(path, 'unknown-surface', surface, known, { allowed: near, ...hint });
 }

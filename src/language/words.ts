@@ -32,7 +32,12 @@ export const zoneSide = words(
 );
 export const fixtureKind = words(FIXTURE_KIND_IDS, 'unknown-fixture-kind', 'Kind of fixture.');
 export const dependence = words(DEPENDENCES, 'unknown-dependence', 'How far observer and doer err together.');
-export const evidenceId = words(evidenceIds, 'unknown-evidence', 'Id of a piece of evidence.');
+/** What may stand for an observer's chance to miss a slip: the numbers about one person checking another. */
+export const observerEvidence = words(
+  evidenceIds.filter((id) => id.startsWith('hep.checker.')),
+  'unknown-evidence',
+  "Evidence for the observer's chance to miss a visible slip.",
+);
 export const worked = words(
   ['hand', 'elbow', 'pedal', 'sensor', 'open'],
   'unknown-worked',

@@ -177,7 +177,8 @@ export function readYaml(text: string, report: Report, spots: WritableSpots): Pl
   if (second) report.at({ start: second.range[0], end: second.range[1] }, 'several-documents');
   for (const problem of [...(document?.errors ?? []), ...(document?.warnings ?? [])]) {
     const { code, params } = syntaxFault(problem.code);
-    report.at({ start: problem.pos[0], end: problem.pos[1] }, code, params);
+    const end = code === 'syntax' ? text.length : problem.pos[1];
+    report.at({ start: problem.pos[0], end }, code, params);
   }
   if (report.failed() || !document) return undefined;
   return readNode(document.contents, '', { report, spots }, { start: 0, end: 0 });
