@@ -3,17 +3,29 @@
 // never credited by default: whoever asks for a chance says what the observer may catch, and on what ground.
 
 import type { BasicEvent } from '../contacts/plan.ts';
+import { evidenceField } from '../evidence/index.ts';
 
 export const DEPENDENCE_LEVELS = ['zero', 'low', 'moderate', 'high', 'complete'] as const;
 export type DependenceLevel = (typeof DEPENDENCE_LEVELS)[number];
 
-/** Weight of the second task's own chance against certainty: (1 + k n) / (k + 1). */
-const OWN_WEIGHT: Readonly<Record<DependenceLevel, number>> = {
-  zero: Infinity,
-  low: 19,
-  moderate: 6,
-  high: 1,
-  complete: 0,
+interface Coefficients {
+  readonly constant: number;
+  readonly weight: number;
+  readonly divisor: number;
+}
+
+const coefficients = (level: DependenceLevel): Coefficients => ({
+  constant: evidenceField(`dependence.${level}`, 'constant'),
+  weight: evidenceField(`dependence.${level}`, 'weight'),
+  divisor: evidenceField(`dependence.${level}`, 'divisor'),
+});
+
+const BY_LEVEL: Readonly<Record<DependenceLevel, Coefficients>> = {
+  zero: coefficients('zero'),
+  low: coefficients('low'),
+  moderate: coefficients('moderate'),
+  high: coefficients('high'),
+  complete: coefficients('complete'),
 };
 
 /** How the observer's catch is credited; the two chances come from evidence, the level is a judgement. */
@@ -25,8 +37,8 @@ export interface CatchSetting {
 
 /** Chance that the second fails given that the first failed; `own` is its chance taken alone. */
 export function givenFailure(level: DependenceLevel, own: number): number {
-  const k = OWN_WEIGHT[level];
-  return k === Infinity ? own : (1 + k * own) / (k + 1);
+  const { constant, weight, divisor } = BY_LEVEL[level];
+  return (constant + weight * own) / divisor;
 }
 
 /** Chance that the second succeeds given that the first did; the same formula over successes. */
