@@ -53,7 +53,7 @@ export function containing(families: Families, family: Family): ReadonlyMap<numb
   return held;
 }
 
-/** The sets, smallest first, within an order by their latest event; lazily, so take as many as needed. */
+/** The sets, smallest first; lazily, so take as many as needed. */
 export function* smallestFirst(families: Families, family: Family): Generator<CutSet> {
   const { of } = orderRows(families, family);
   const has = (node: Family, order: number): boolean => (of(node)[order] ?? 0) > 0;
@@ -73,7 +73,9 @@ export function* smallestFirst(families: Families, family: Family): Generator<Cu
     }
   }
   const orders = of(family).length;
-  for (let order = 0; order < orders; order++) yield* exactly(family, order);
+  for (let order = 0; order < orders; order++) {
+    for (const set of exactly(family, order)) yield set.sort((a, b) => a - b);
+  }
 }
 
 /** At most `cap` of the smallest sets, of at most `maxOrder` events each. */

@@ -1,7 +1,8 @@
 // A shared reduced ordered binary decision diagram for monotone functions of basic events. Equal functions
 // are the same number, so comparing two conditions costs nothing (Bryant 1986, IEEE Trans Comput C-35:677).
-// The variable is the event's index, and the LATEST event stands on top: a step then only adds nodes above
-// the conditions it finds (`when and b` is one node), and never rebuilds them.
+// The variable is the event's index; of two, the one with the higher rank stands on top. Ranks follow the
+// procedure (order.ts), the LATEST on top: a step then mostly adds nodes above the conditions it finds
+// (`when and b` is one node), and seldom rebuilds them.
 
 import { NodeTable, PairCache } from './nodeTable.ts';
 
@@ -20,6 +21,12 @@ export class Diagram extends NodeTable {
   constructor(variables: number) {
     super();
     this.variables = variables;
+  }
+
+  /** Sets the order of the events; only before any node is made. */
+  order(ranks: Int32Array): void {
+    if (this.count > 2) throw new Error('the diagram has its order already');
+    this.ranks = ranks;
   }
 
   /** Makes room for more events; they stand above all earlier ones. */
@@ -52,11 +59,11 @@ export class Diagram extends NodeTable {
     if (a > b) return this.and(b, a);
     const kept = this.#and.get(a, b);
     if (kept >= 0) return kept;
-    const top = this.variable[a]!;
-    const other = this.variable[b]!;
-    const variable = top > other ? top : other;
-    const low = this.and(top === variable ? this.low[a]! : a, other === variable ? this.low[b]! : b);
-    const high = this.and(top === variable ? this.high[a]! : a, other === variable ? this.high[b]! : b);
+    const top = this.level[a]!;
+    const other = this.level[b]!;
+    const variable = top >= other ? this.variable[a]! : this.variable[b]!;
+    const low = this.and(top >= other ? this.low[a]! : a, other >= top ? this.low[b]! : b);
+    const high = this.and(top >= other ? this.high[a]! : a, other >= top ? this.high[b]! : b);
     const result = this.choice(variable, low, high);
     this.#and.set(a, b, result);
     return result;
@@ -69,11 +76,11 @@ export class Diagram extends NodeTable {
     if (a > b) return this.or(b, a);
     const kept = this.#or.get(a, b);
     if (kept >= 0) return kept;
-    const top = this.variable[a]!;
-    const other = this.variable[b]!;
-    const variable = top > other ? top : other;
-    const low = this.or(top === variable ? this.low[a]! : a, other === variable ? this.low[b]! : b);
-    const high = this.or(top === variable ? this.high[a]! : a, other === variable ? this.high[b]! : b);
+    const top = this.level[a]!;
+    const other = this.level[b]!;
+    const variable = top >= other ? this.variable[a]! : this.variable[b]!;
+    const low = this.or(top >= other ? this.low[a]! : a, other >= top ? this.low[b]! : b);
+    const high = this.or(top >= other ? this.high[a]! : a, other >= top ? this.high[b]! : b);
     const result = this.choice(variable, low, high);
     this.#or.set(a, b, result);
     return result;

@@ -47,14 +47,14 @@ export class Families extends NodeTable {
     if (b === NO_SET) return a;
     const kept = this.#less.get(a, b);
     if (kept >= 0) return kept;
-    const top = this.variable[a]!;
-    const other = this.variable[b]!;
+    const top = this.level[a]!;
+    const other = this.level[b]!;
     let result: Family;
     if (top < other) result = this.less(a, this.low[b]!);
-    else if (top > other) result = this.#set(top, this.less(this.low[a]!, b), this.high[a]!);
+    else if (top > other) result = this.#set(this.variable[a]!, this.less(this.low[a]!, b), this.high[a]!);
     else {
       const low = this.less(this.low[a]!, this.low[b]!);
-      result = this.#set(top, low, this.less(this.high[a]!, this.high[b]!));
+      result = this.#set(this.variable[a]!, low, this.less(this.high[a]!, this.high[b]!));
     }
     this.#less.set(a, b, result);
     return result;
@@ -67,6 +67,7 @@ export class Families extends NodeTable {
   /** One place per condition; dropped when the conditions' diagram forgot nodes. */
   #makeRoom(): void {
     const { diagram } = this;
+    this.ranks = diagram.ranks;
     const kept = this.#seen === diagram.generation ? this.#minimal : new Int32Array(0);
     this.#seen = diagram.generation;
     if (kept.length >= diagram.count) return;

@@ -23,6 +23,10 @@ export class NodeTable {
   variable = new Int32Array(FIRST_NODES);
   low = new Int32Array(FIRST_NODES);
   high = new Int32Array(FIRST_NODES);
+  /** Per node: the rank of its variable, -1 for terminals; children are always lower. */
+  level = new Int32Array(FIRST_NODES);
+  /** Per variable: its place in the order; a variable beyond the list stands where its number says. */
+  ranks: Int32Array = new Int32Array(0);
   /** Nodes made so far, the two terminals included. */
   count = 2;
   /** Grows by one whenever nodes are forgotten, so that what was remembered about them can be dropped. */
@@ -31,6 +35,7 @@ export class NodeTable {
 
   constructor() {
     this.variable.fill(-1, 0, 2);
+    this.level.fill(-1, 0, 2);
     this.low[1] = 1;
     this.high[1] = 1;
   }
@@ -46,6 +51,10 @@ export class NodeTable {
       slot = (slot + 1) & mask;
     }
     return this.#add(slot, variable, low, high);
+  }
+
+  rankOf(variable: number): number {
+    return this.ranks[variable] ?? variable;
   }
 
   /** Forgets every node from `mark` (an earlier `count`) on; what stood before keeps its number. */
@@ -64,6 +73,7 @@ export class NodeTable {
     this.variable[id] = variable;
     this.low[id] = low;
     this.high[id] = high;
+    this.level[id] = this.rankOf(variable);
     this.#unique[slot] = id;
     this.count = id + 1;
     return id;
@@ -73,6 +83,7 @@ export class NodeTable {
     this.variable = grown(this.variable);
     this.low = grown(this.low);
     this.high = grown(this.high);
+    this.level = grown(this.level);
     this.#unique = new Int32Array(this.variable.length * 2);
     this.#rehash();
   }

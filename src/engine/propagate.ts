@@ -4,6 +4,7 @@
 
 import type { Guard, Operation, Plan } from '../contacts/plan.ts';
 import { Diagram, FALSE, type Node } from './diagram.ts';
+import { ranksOf } from './order.ts';
 
 /** In an `ever` array: a surface that is not protected and so not watched. */
 export const UNWATCHED = -1;
@@ -52,9 +53,10 @@ export function everUntil(diagram: Diagram, moment: Moment): Int32Array {
   );
 }
 
-/** Runs a whole plan. */
+/** Runs a whole plan. A diagram without nodes takes the plan's order. */
 export function propagate(plan: Plan, diagram: Diagram = new Diagram(plan.events.length)): Conditions {
   diagram.extend(plan.events.length);
+  if (diagram.count === 2) diagram.order(ranksOf(plan));
   const width = plan.surfaces.length;
   const rows = new Int32Array(width * (plan.steps.length + 1));
   const everRows = new Int32Array(rows.length);
@@ -117,10 +119,13 @@ function touch(diagram: Diagram, state: Int32Array, a: number, b: number, when: 
   state[b] = openedTo(diagram, other, when, either);
 }
 
-/** `either` where the guard holds, else `own`, which lies within it; a latest single event is just one node. */
+/** `either` where the guard holds, else `own`, which lies within it; a single event above both is just one node. */
 function openedTo(diagram: Diagram, own: Node, when: Guard, either: Node): Node {
-  if (when.length === 1 && when[0]! > diagram.variable[either]! && when[0]! > diagram.variable[own]!) {
-    return diagram.choice(when[0]!, own, either);
+  if (when.length === 1) {
+    const rank = diagram.rankOf(when[0]!);
+    if (rank > diagram.level[own]! && rank > diagram.level[either]!) {
+      return diagram.choice(when[0]!, own, either);
+    }
   }
   return diagram.or(own, diagram.and(diagram.conjunction(when), either));
 }
