@@ -18,11 +18,7 @@ export function checkProduct(context: Context, path: Path, product: string | und
   context.report.name(path, 'product-not-listed', product, context.products);
 }
 
-export function checkTwice(
-  context: Context,
-  path: Path,
-  list: readonly (string | undefined)[] | undefined,
-): void {
+function checkTwice(context: Context, path: Path, list: readonly (string | undefined)[] | undefined): void {
   list?.forEach((name, index) => {
     if (name !== undefined && list.indexOf(name) < index) {
       context.report.value([...path, index], 'listed-twice', { name });

@@ -50,7 +50,7 @@ export function defaultStart(
   return undefined;
 }
 
-export function entries<Value>(
+function entries<Value>(
   record: Readonly<Record<string, Value>> | undefined,
 ): ReadonlyMap<string, NonNullable<Value>> {
   return new Map(

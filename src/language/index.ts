@@ -2,12 +2,10 @@
 export {
   type Diagnostic,
   type DiagnosticCode,
-  type DiagnosticParams,
   describeDiagnostic,
   printDiagnostic,
-  type Severity,
   type Span,
 } from './diagnostics.ts';
 export { procedureJsonSchema } from './json-schema.ts';
 export { printProcedure } from './print.ts';
-export { type Positions, type ReadDocument, readProcedure, type ReadResult } from './read.ts';
+export { readProcedure, type ReadResult } from './read.ts';

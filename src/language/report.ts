@@ -37,7 +37,7 @@ export interface Report {
 /** More than this many are counted only. */
 const MOST = 200;
 
-export const pathKey = (path: Path): string => path.join('.');
+const pathKey = (path: Path): string => path.join('.');
 
 /** The spot of the value at a path, or of its nearest holder that is written. */
 export function valueSpot(spots: Spots, path: Path): Spot {

@@ -54,7 +54,7 @@ export const placeOrPair = z
   .meta({ id: 'place-or-pair', description: 'A place of the body; without left or right both are meant.' });
 
 /** Names that a file gives to people, zones, fixtures and steps: surfaces are built from them with dots. */
-export const NAME_PATTERN = /^\p{L}[\p{L}\p{M}\p{N}-]*$/u;
+const NAME_PATTERN = /^\p{L}[\p{L}\p{M}\p{N}-]*$/u;
 const nameError = { error: 'bad-name' satisfies DiagnosticCode };
 
 export const name = z

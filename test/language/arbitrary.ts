@@ -14,7 +14,7 @@ const character = fc.oneof(
   { weight: 4, arbitrary: fc.constantFrom(...'abcdeXYZ0189 -:#\'"[]{},&*!|>%@`?~=<\n\\/.'.split('')) },
   { weight: 1, arbitrary: fc.constantFrom(...'äßéøЖ漢かأ\u00A0\u2028'.split(''), '😀') },
 );
-export const text = fc
+const text = fc
   .array(character, { minLength: 1, maxLength: 40 })
   .map((parts) => parts.join('').trim())
   .filter((one) => one !== '');

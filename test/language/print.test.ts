@@ -18,7 +18,7 @@ test('what is printed reads back as the same procedure, whatever the procedure',
       expect(reread(text)).toEqual(made);
       expect(printProcedure(reread(text))).toBe(text);
     }),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 });
 

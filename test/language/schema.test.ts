@@ -52,7 +52,7 @@ test('takes every procedure that the reader can print', () => {
       holds(printProcedure(made));
       expect(validate.errors ?? []).toEqual([]);
     }),
-    { numRuns: 100 },
+    { numRuns: 60 },
   );
 });
 
