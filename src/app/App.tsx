@@ -52,7 +52,8 @@ function useFreshStart() {
   useEffect(() => {
     if (last.current === place) return;
     last.current = place;
-    window.scrollTo(0, 0);
+    // An address with a step in it scrolls to that step by itself.
+    if (!new URLSearchParams(window.location.search).has('step')) window.scrollTo(0, 0);
     main.current?.focus({ preventScroll: true });
   }, [place]);
   return main;

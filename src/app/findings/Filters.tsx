@@ -21,13 +21,7 @@ const agentName = (named: readonly Agent[]) => (agent: AgentChoice) => {
 
 export function AgentChooser({ named, choice, choose }: AgentChooserProps) {
   return (
-    <OneOf
-      label="Checked against"
-      values={CHOICES}
-      chosen={choice}
-      set={choose}
-      nameOf={agentName(named)}
-    />
+    <OneOf label="Checked against" values={CHOICES} chosen={choice} set={choose} nameOf={agentName(named)} />
   );
 }
 

@@ -71,7 +71,7 @@ export function RouteWalk({ judged, board, finding }: RouteWalkProps) {
                   onClick={() => setAt(index)}
                   aria-current={index === at ? 'step' : undefined}
                 >
-                  {one.text}
+                  <b>{index + 1}</b> {one.text}
                 </button>
               </li>
             ))}

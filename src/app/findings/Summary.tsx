@@ -35,16 +35,18 @@ export function Summary({ shown, title, level, compact = false }: SummaryProps) 
             <span className="figure">{open}</span>
             <span>
               <b>{words.findingKind(kind)}</b>
-              <span className="quiet">
-                {open === 0 ? NONE : MEANS[kind]}
-                {accepted > 0 && `; ${accepted} accepted in writing`}
-              </span>
+              {!compact && (
+                <span className="quiet">
+                  {open === 0 ? NONE : MEANS[kind]}
+                  {accepted > 0 && `; ${accepted} accepted in writing`}
+                </span>
+              )}
             </span>
           </li>
         ))}
       </ul>
       <p className="quiet">
-        Counts are of what this check knows. A short list does not mean that a procedure is safe.
+        A nought says that this check found none. A short list does not mean that a procedure is safe.
       </p>
     </section>
   );

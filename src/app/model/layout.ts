@@ -29,8 +29,13 @@ export interface Chip extends SeenSurface {
 
 export interface PersonSpot {
   readonly person: PersonView;
+  /** Left edge of the figure. */
   readonly x: number;
+  /** Right edge of figure and labels. */
+  readonly right: number;
   readonly chips: readonly Chip[];
+  /** Whether the labels stand left of the figure. */
+  readonly outer: boolean;
   /** Hidden surfaces for which there was no room. */
   readonly more: number;
 }
@@ -55,28 +60,29 @@ export interface Measures {
   readonly placeAt: (place: Place) => Point;
 }
 
+/** `x`: left edge of the labels. */
 function chipsOf(person: PersonView, x: number): readonly Chip[] {
   return person.hidden.slice(0, MOST_CHIPS).map((hidden, index) => ({
     ...hidden,
-    x: x + SIZES.figure + 4,
+    x,
     y: SIZES.top + 4 + index * (SIZES.chipHeight + SIZES.chipGap),
   }));
 }
 
 function peopleSpots(people: readonly PersonView[]): readonly PersonSpot[] {
-  let x = 0;
-  return people.map((person) => {
-    const chips = chipsOf(person, x);
-    const spot = { person, x, chips, more: person.hidden.length - chips.length };
-    x += SIZES.figure + (chips.length > 0 ? SIZES.chip : 0) + SIZES.gap;
-    return spot;
+  let left = 0;
+  return people.map((person, index) => {
+    // Of several, the first has labels on the outer side, so that contacts between people do not cross them.
+    const outer = index === 0 && people.length > 1;
+    const room = person.hidden.length > 0 ? SIZES.chip : 0;
+    const x = outer ? left + room : left;
+    const chips = chipsOf(person, outer ? left : left + SIZES.figure + 4);
+    left += SIZES.figure + room + SIZES.gap;
+    return { person, x, right: left - SIZES.gap, outer, chips, more: person.hidden.length - chips.length };
   });
 }
 
-const widthOf = (spots: readonly PersonSpot[]): number => {
-  const last = spots.at(-1);
-  return last ? last.x + SIZES.figure + (last.chips.length > 0 ? SIZES.chip : 0) + 4 : SIZES.figure;
-};
+const widthOf = (spots: readonly PersonSpot[]): number => (spots.at(-1)?.right ?? SIZES.figure) + 4;
 
 function fixtureSpots(fixtures: readonly FixtureView[], width: number): readonly FixtureSpot[] {
   const each = Math.max(1, Math.floor(width / SIZES.fixture));
@@ -92,7 +98,8 @@ function figureAnchors(spot: PersonSpot, measures: Measures, anchors: Map<string
   const place = (surface: string, at: Point | undefined): void => {
     if (at && !anchors.has(surface)) anchors.set(surface, [spot.x + at[0], SIZES.top + at[1]]);
   };
-  for (const chip of spot.chips) anchors.set(chip.surface, [chip.x + 6, chip.y + SIZES.chipHeight / 2]);
+  const inset = spot.outer ? SIZES.chip - 14 : 6;
+  for (const chip of spot.chips) anchors.set(chip.surface, [chip.x + inset, chip.y + SIZES.chipHeight / 2]);
   for (const { place: at, surface } of spot.person.bare) place(surface, measures.placeAt(at));
   for (const surface of spot.person.drawn) {
     const named = namedBy(surface);

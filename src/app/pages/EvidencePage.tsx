@@ -5,14 +5,19 @@ import { allEvidence, type EvidenceRecord, source } from '../../evidence/index.t
 import { searched, usesOf, valueText } from '../model/evidence.ts';
 import { StatusBadge } from '../parts/Badge.tsx';
 
+/** Sentences, each with one full stop. */
+const sentences = (...parts: readonly (string | undefined)[]): string =>
+  parts
+    .filter((part) => part !== undefined && part !== '')
+    .map((part) => `${part?.replace(/\.+$/, '')}.`)
+    .join(' ');
+
 function Source({ record }: { readonly record: EvidenceRecord }) {
   const { title, body, authors, year, doi, seen, part } = source(record.source.id);
+  const published = year === null ? body : `${body}, ${year}`;
+  const read = part === '' ? `Source: ${seen}` : `Source: ${seen}; ${part}`;
   return (
-    <p className="quiet">
-      {authors}. {title}. {body}
-      {year !== null && `, ${year}`}. {record.where}.{doi !== undefined && ` doi ${doi}.`} Source: {seen}
-      {part && `, ${part}`}.
-    </p>
+    <p className="quiet">{sentences(authors, title, published, record.where, doi && `doi ${doi}`, read)}</p>
   );
 }
 

@@ -25,6 +25,16 @@ function ProcedureItem({ entry }: { readonly entry: Entry }) {
   );
 }
 
+function Procedures({ entries }: { readonly entries: readonly Entry[] }) {
+  return (
+    <ul className="procedures">
+      {entries.map((entry) => (
+        <ProcedureItem key={entry.id} entry={entry} />
+      ))}
+    </ul>
+  );
+}
+
 function Demo({ entry }: { readonly entry: Entry }) {
   const progress = useCheck(questionFor(entry));
   const judged = progress.result?.judged;
@@ -82,20 +92,12 @@ export function Home() {
       <section aria-labelledby="open-title">
         <h2 id="open-title">Your own procedure</h2>
         <OpenFile />
-        {opened && (
-          <ul className="procedures">
-            <ProcedureItem entry={opened} />
-          </ul>
-        )}
+        {opened && <Procedures entries={[opened]} />}
       </section>
       {own.length > 0 && (
         <section aria-labelledby="own-title">
           <h2 id="own-title">More of the invented unit</h2>
-          <ul className="procedures">
-            {own.map((entry) => (
-              <ProcedureItem key={entry.id} entry={entry} />
-            ))}
-          </ul>
+          <Procedures entries={own} />
         </section>
       )}
       <section aria-labelledby="published-title">
@@ -104,11 +106,11 @@ export function Home() {
           Readings of public text for study, with their sources; not approved procedures. What was read and
           what was interpreted stands in each.
         </p>
-        <ul className="procedures">
-          {published.map((entry) => (
-            <ProcedureItem key={entry.id} entry={entry} />
-          ))}
-        </ul>
+        <Procedures entries={published.filter((entry) => entry.kind === 'doffing')} />
+        <details>
+          <summary>Their donnings</summary>
+          <Procedures entries={published.filter((entry) => entry.kind === 'donning')} />
+        </details>
       </section>
     </div>
   );

@@ -91,8 +91,9 @@ function Checked({ entry, view, findingKey }: CheckedProps) {
   const search = `?agent=${choice}`;
   return (
     <>
-      <ProcedureHead entry={entry} procedure={judged?.procedure} brief={view !== 'steps'} />
-      <Waiting progress={progress} />
+      <ProcedureHead entry={entry} procedure={judged?.procedure} brief={view !== 'steps'}>
+        <Waiting progress={progress} />
+      </ProcedureHead>
       {result && result.diagnostics.length > 0 && (
         <Diagnostics diagnostics={result.diagnostics} text={entry.text} />
       )}

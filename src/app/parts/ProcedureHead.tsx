@@ -1,4 +1,5 @@
 // Title, whether it is invented, where it comes from and what of it was read: on top of every view of a procedure.
+import type { ReactNode } from 'react';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Entry } from '../library.ts';
 import { words } from '../words.ts';
@@ -8,6 +9,8 @@ interface ProcedureHeadProps {
   readonly procedure: Procedure | undefined;
   /** Leave out what it is about. */
   readonly brief: boolean;
+  /** How far the check is. */
+  readonly children: ReactNode;
 }
 
 function Source({ procedure }: { readonly procedure: Procedure }) {
@@ -39,18 +42,19 @@ function Source({ procedure }: { readonly procedure: Procedure }) {
   );
 }
 
-export function ProcedureHead({ entry, procedure, brief }: ProcedureHeadProps) {
+export function ProcedureHead({ entry, procedure, brief, children }: ProcedureHeadProps) {
   return (
     <div className="head">
       <h1>{procedure?.title ?? entry.title}</h1>
-      <p className="tags">
+      <div className="tags">
         <span className="badge">{words.kind(procedure?.kind ?? entry.kind)}</span>
         {procedure && <span className="badge">version {procedure.version}</span>}
         {(procedure?.invented ?? entry.invented) && (
           <span className="badge invented">Invented, for demonstration</span>
         )}
         {entry.opened && <span className="badge">Opened from this machine: {entry.fileName}</span>}
-      </p>
+        {children}
+      </div>
       {procedure && (
         <details className="about" open={false}>
           <summary>

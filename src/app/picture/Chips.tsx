@@ -37,7 +37,7 @@ export function Chips({ spot, ids, nameOf }: ChipsProps) {
   const last = spot.chips.at(-1);
   return (
     <>
-      <text x={spot.x + SIZES.figure + 4} y={SIZES.top - 6} className="label quiet">
+      <text x={spot.chips[0]?.x} y={SIZES.top - 6} className="label quiet">
         Back, inside, beneath
       </text>
       {spot.chips.map((chip) => (

@@ -60,7 +60,7 @@ function LayerShapes({ layer, ids }: { readonly layer: SeenLayer; readonly ids: 
     <g className={layer.fastened ? 'layer' : 'layer undone'}>
       {drawing.shapes.map((shape: Shape) => (
         <Marked
-          key={shape.part}
+          key={shape.d}
           d={shape.d}
           seen={of(shape.part)}
           tint={drawing.tint}

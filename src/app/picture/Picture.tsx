@@ -18,6 +18,13 @@ import { Chair, Fixtures, Ground } from './Room.tsx';
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const bare = (text: string): string => text.replace(/^the /, '');
 
+/** A surface's name beside the person whose it is: without the owner. */
+const nameIn = (procedure: Procedure, person: string) => {
+  const owner = bare(words.person(procedure, person));
+  const owned = new RegExp(`(the )?${owner}['’]s `);
+  return (surface: string): string => bare(words.surface(procedure, surface).replace(owned, 'the '));
+};
+
 interface PersonProps {
   readonly spot: PersonSpot;
   readonly layout: ReturnType<typeof layoutOf>;
@@ -50,7 +57,7 @@ function Person({ spot, layout, ids, procedure }: PersonProps) {
           </text>
         </g>
       </g>
-      <Chips spot={spot} ids={ids} nameOf={(surface) => bare(words.surface(procedure, surface))} />
+      <Chips spot={spot} ids={ids} nameOf={nameIn(procedure, person.id)} />
     </>
   );
 }

@@ -90,6 +90,9 @@ const footCover = (top: number, tint: string): Drawing => ({
 
 const VISOR = 'M76 36 C84 30 116 30 124 36 L123 78 C114 86 86 86 77 78 Z';
 
+/** The window of a hood: part of its outside, seen through. */
+const window = shape('outside', [70, 30], VISOR, { clear: true });
+
 export const DRAWINGS: Readonly<Record<ItemId, Drawing>> = {
   scrubs: {
     tint: 'scrubs',
@@ -212,6 +215,7 @@ export const DRAWINGS: Readonly<Record<ItemId, Drawing>> = {
         [70, 30],
         `M100 0 C128 0 140 22 138 50 C137 74 132 88 126 94 L74 94 C68 88 63 74 62 50 C60 22 72 0 100 0 Z ${VISOR}`,
       ),
+      window,
     ],
     lines: VISOR,
   },
@@ -228,6 +232,7 @@ export const DRAWINGS: Readonly<Record<ItemId, Drawing>> = {
         [72, 20],
         `M100 -2 C130 -2 140 16 138 38 L136 60 C134 78 130 86 124 92 L76 92 C70 86 66 78 64 60 L62 38 C60 16 70 -2 100 -2 Z ${VISOR}`,
       ),
+      window,
     ],
     lines: `${VISOR} M64 32 L136 32`,
   },
@@ -254,6 +259,7 @@ export const DRAWINGS: Readonly<Record<ItemId, Drawing>> = {
 
 /** Bare places one sees, drawn before anything is worn. */
 export const BODY: readonly { readonly place: string; readonly d: string; readonly mirror?: boolean }[] = [
+  ...[false, true].map((mirror) => ({ place: 'foot', d: FOOT, mirror })),
   { place: 'neck', d: 'M88 76 L112 76 L115 97 L85 97 Z' },
   ...[false, true].flatMap((mirror) => [
     { place: 'arm', d: 'M66 98 C54 104 50 124 44 152 L34 200 L47 204 L58 168 L74 128 Z', mirror },

@@ -1,6 +1,6 @@
 // The steps in order, each with its findings beside it, and the picture of the chosen step. On a wide screen the picture
 // stands beside the list, on a narrow one under the chosen step.
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useSearchParams } from 'wouter';
 import { Filters } from '../findings/Filters.tsx';
 import { FindingRow } from '../findings/FindingRow.tsx';
@@ -112,12 +112,23 @@ function StepFindings({ id, findings, procedure, open }: StepFindingsProps) {
   );
 }
 
+/** The chosen step is kept in sight; the first time only if the address asked for one. */
+function useInSight(step: number): void {
+  const last = useRef(new URLSearchParams(window.location.search).has('step') ? -1 : step);
+  useEffect(() => {
+    if (last.current === step) return;
+    last.current = step;
+    document.getElementById(`step-${step + 1}`)?.scrollIntoView({ block: 'nearest' });
+  }, [step]);
+}
+
 export function Steps(props: ViewProps) {
   const { judged, shown, id } = props;
   const { procedure } = judged;
   const [filter, change] = useState(everything);
   const [step, choose, surface] = useStep(procedure.steps.length);
   const wide = useWide();
+  useInSight(step);
   const passing = shown.filter((one) => passes(filter, one));
   const grouped = byStep(passing);
   const general = grouped.get(-1) ?? [];
