@@ -27,10 +27,11 @@ function mendText({ words, procedure }: Page, { mends }: Finding): string[] {
   });
 }
 
-function evidenceText({ words }: Page, { evidence }: Finding): string[] {
+/** A rule that the finding itself has told is not told again. */
+function evidenceText({ words }: Page, { evidence, kind }: Finding): string[] {
   return evidence.map((id) => {
     const { says, source, status } = words.evidence(id);
-    return bullet(`${says} ${source} (${status})`, 4);
+    return bullet(`${kind === 'practice' ? '' : `${says} `}${source} (${status})`, 4);
   });
 }
 

@@ -19,7 +19,7 @@ const fault = (code: string, wrong: string, mend: string): { readonly fault: Fil
   fault: { code, severity: 'error', wrong, mend },
 });
 
-const FAULTS: Readonly<Record<string, () => Input>> = {
+const FAULTS: Readonly<Record<string, () => { readonly fault: FileFault }>> = {
   ENOENT: () => fault('file-missing', 'There is no such file.', 'Check the name and the folder.'),
   ENOTDIR: () => fault('file-missing', 'There is no such file.', 'Check the name and the folder.'),
   EISDIR: () => fault('file-is-folder', 'This is a folder.', 'Name a procedure file in it.'),
@@ -30,6 +30,12 @@ const FAULTS: Readonly<Record<string, () => Input>> = {
 
 const codeOf = (error: unknown): string =>
   typeof error === 'object' && error !== null && 'code' in error ? String(error.code) : '';
+
+/** What an error of the file system means to the one who named the file. */
+export function faultOf(error: unknown): { readonly fault: FileFault } {
+  const code = codeOf(error);
+  return FAULTS[code]?.() ?? fault('file-unreadable', `This file cannot be read (${code || 'unknown'}).`, '');
+}
 
 async function readAll(stream: AsyncIterable<Uint8Array>): Promise<Input> {
   const chunks: Uint8Array[] = [];
@@ -52,9 +58,6 @@ export async function readInput(io: Io, path: string): Promise<Input> {
   try {
     return await readAll(path === '-' ? io.stdin() : (createReadStream(path) as AsyncIterable<Uint8Array>));
   } catch (error) {
-    const known = FAULTS[codeOf(error)];
-    return known
-      ? known()
-      : fault('file-unreadable', `This file cannot be read (${codeOf(error) || 'unknown'}).`, '');
+    return faultOf(error);
   }
 }

@@ -27,12 +27,12 @@ function within(wanted: readonly string[], { id, name }: NamedSurface): boolean 
   return wanted.length > 0 && wanted.every((word) => has.has(word) || has.has(`${word}s`));
 }
 
-/** The only one; else the only one of the wearer, whose exit it is; else the only one whose name has no other word. */
-function single(fitting: readonly NamedSurface[], wanted: readonly string[]): NamedSurface | undefined {
+/** The only one; else the only one of the wearer, whose exit it is; else the one whose name has the fewest other words. */
+function single(fitting: readonly NamedSurface[]): NamedSurface | undefined {
   const wearer = fitting.filter(({ ofWearer }) => ofWearer);
-  const whole = (wearer.length > 0 ? wearer : fitting).filter(
-    ({ name }) => wordsIn(name).length <= wanted.length + 1,
-  );
+  const near = wearer.length > 0 ? wearer : fitting;
+  const shortest = Math.min(...near.map(({ name }) => wordsIn(name).length));
+  const whole = near.filter(({ name }) => wordsIn(name).length === shortest);
   return [fitting, wearer, whole].find((some) => some.length === 1)?.[0];
 }
 
@@ -42,7 +42,7 @@ export function matchSurface(text: string, surfaces: readonly NamedSurface[]): M
   if (exact) return { found: exact.id };
   const wanted = wordsIn(text);
   const fitting = surfaces.filter((surface) => within(wanted, surface));
-  const meant = single(fitting, wanted);
+  const meant = single(fitting);
   if (meant) return { found: meant.id };
   if (fitting.length > 0) return { candidates: fitting.slice(0, MOST).map(({ id }) => id) };
   const near = nearest(

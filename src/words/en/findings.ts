@@ -9,7 +9,7 @@ import { readEvent } from '../events.ts';
 import type { Explained, Setting } from '../words.ts';
 import { evidenceWords } from './evidence.ts';
 import { barrierWords, counted } from './numbers.ts';
-import { capital, joined, personPhrase, surfacePhrase } from './phrases.ts';
+import { capital, isWearer, joined, personPhrase, surfacePhrase } from './phrases.ts';
 import { WHY } from './kinds.ts';
 import { layeringWords, problemWords } from './problems.ts';
 import { eventClause, eventSentence } from './slips.ts';
@@ -43,17 +43,7 @@ const impossible: Say = ({ finding, setting, where }) => {
   return { title: capital(wrong), text: `${place}${place ? wrong : capital(wrong)}. ${mend}` };
 };
 
-const open: Say = ({ surface, where, why }) => ({
-  title: `Open route to ${surface}`,
-  text: `${capital(surface)} may be contaminated at ${where} though nobody slips. ${why}`,
-});
-
-const byDesign: Say = ({ surface, where, why }) => ({
-  title: `${capital(surface)}: contaminated by design`,
-  text: `From ${where} on the procedure takes ${surface} as contaminated though nobody slips, and must deal with it. ${why}`,
-});
-
-/** Other surfaces that the same slip reaches. */
+/** Other surfaces that are reached in the same way. */
 function also({ finding, setting }: Told): string {
   const others = finding.surfaces.filter((id) => id !== finding.surface);
   if (others.length === 0) return '';
@@ -61,6 +51,16 @@ function also({ finding, setting }: Told): string {
   const more = others.length - shown.length;
   return ` It also reaches ${joined([...shown, ...(more > 0 ? [counted(more, 'other surface')] : [])])}.`;
 }
+
+const open: Say = (told) => ({
+  title: `Open route to ${told.surface}`,
+  text: `${capital(told.surface)} may be contaminated at ${told.where} though nobody slips.${also(told)} ${told.why}`,
+});
+
+const byDesign: Say = ({ surface, where, why }) => ({
+  title: `${capital(surface)}: contaminated by design`,
+  text: `From ${where} on the procedure takes ${surface} as contaminated though nobody slips, and must deal with it. ${why}`,
+});
 
 /** Whether somebody standing by could see it. */
 function seen(setting: Setting, key: string | undefined): string {
@@ -79,12 +79,26 @@ const oneSlip: Say = (told) => {
   };
 };
 
-const practice: Say = ({ finding, where }) => {
+/** Who and when, where it is not the wearer at the step itself. */
+function aside({ finding, setting }: Told): string {
+  const { person, when } = finding.params;
+  const parts = [
+    ...(person === undefined || isWearer(setting, person) ? [] : [personPhrase(setting, person)]),
+    ...(when === 'before' || when === 'after' ? [`${when} it`] : []),
+  ];
+  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
+}
+
+const practice: Say = (told) => {
+  const { finding, setting, where } = told;
+  const [, ...others] = finding.steps;
   const id = evidenceIds.find((candidate) => candidate === finding.code);
   if (id === undefined) return { title: finding.code, text: `${capital(where)}.` };
+  const compare =
+    others.length > 0 ? ` Compare ${joined(others.map((step) => stepReference(setting, step)))}.` : '';
   return {
     title: evidence(id).says.replace(/\.$/, ''),
-    text: `${capital(where)} departs from this practice: ${evidenceWords(id).says}`,
+    text: `${capital(where)} departs from this practice${aside(told)}: ${evidenceWords(id).says}${compare}`,
   };
 };
 
