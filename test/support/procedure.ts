@@ -24,13 +24,13 @@ export const person = (fields: Partial<Person> & Pick<Person, 'id' | 'role'>): P
   ...fields,
 });
 
-const ZONES: readonly Zone[] = [
+export const ZONES: readonly Zone[] = [
   { id: 'room', side: 'patient' },
   { id: 'anteroom', side: 'doffing' },
   { id: 'corridor', side: 'clean' },
 ];
 
-const FIXTURES: readonly Fixture[] = [
+export const FIXTURES: readonly Fixture[] = [
   { id: 'room-floor', kind: 'floor', zone: 'room', clean: false },
   { id: 'anteroom-floor', kind: 'floor', zone: 'anteroom', clean: false },
   { id: 'corridor-floor', kind: 'floor', zone: 'corridor', clean: true },

@@ -37,7 +37,7 @@ export function fits(technique: Technique, action: ActionId, items: readonly Ite
   const groups = items.map((id) => itemKind(id).group);
   const [first, ...rest] = groups;
   if (first === undefined) return technique.groups.length === 0;
-  if (technique.groups.length > 0 && !technique.groups.includes(first)) return false;
+  if (!technique.anyItem && !technique.groups.includes(first)) return false;
   return rest.length === 0 ? !technique.together : rest.every((group) => technique.together?.includes(group));
 }
 

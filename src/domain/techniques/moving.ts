@@ -54,6 +54,7 @@ export const MOVING_TECHNIQUES = [
   {
     id: 'wipe-all-over',
     action: 'wipe',
+    usual: true,
     groups: [
       'glove',
       'gown',
@@ -109,6 +110,7 @@ export const MOVING_TECHNIQUES = [
     id: 'look-over',
     action: 'inspect',
     groups: [],
+    anyItem: true,
     usual: true,
     moves: [{ do: 'look', misses: 'missed-tear' }],
     time: 'duration.inspect',
@@ -152,6 +154,7 @@ export const MOVING_TECHNIQUES = [
     id: 'use',
     action: 'touch',
     groups: [],
+    anyItem: true,
     usual: true,
     moves: [touch(hands(), fixture()), touch(hands(), { at: 'named' })],
     time: 'duration.say',

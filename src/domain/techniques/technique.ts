@@ -9,8 +9,10 @@ import { fixture, hands, type Move, type Need, part, place, slip, touch, type Us
 export interface Technique {
   readonly id: string;
   readonly action: ActionId;
-  /** Groups of the step's first item; empty where the action takes no item. */
+  /** Groups of the step's first item; empty where the technique takes no item, or any. */
   readonly groups: readonly ItemGroup[];
+  /** Also for an item of whatever group: looking and touching. */
+  readonly anyItem?: boolean;
   /** Groups of the other items, for techniques that take several off together. */
   readonly together?: readonly ItemGroup[];
   /** Assumed when a step names no technique. */
