@@ -26,7 +26,7 @@ export function verdictOf({ read, donning }: Subject, agents?: readonly Agent[])
   return read?.procedure && verifyProcedure(read.procedure, agents ? { agents } : {}, donning);
 }
 
-export function statusOf(subject: Subject, verdict: Verdict | undefined): Status {
+function statusOf(subject: Subject, verdict: Verdict | undefined): Status {
   if (isUnreadable(subject)) return 2;
   return verdict?.findings.some(({ severity }) => severity === 'error') ? 1 : 0;
 }

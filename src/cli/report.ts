@@ -81,7 +81,7 @@ function acceptedReport({ accepted }: Finding): FindingReport['accepted'] {
   return { reason, by, date, review };
 }
 
-export function findingReport(words: Words, procedure: Procedure, finding: Finding): FindingReport {
+function findingReport(words: Words, procedure: Procedure, finding: Finding): FindingReport {
   const { title, text } = words.finding(procedure, finding);
   return {
     code: finding.code,

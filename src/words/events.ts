@@ -29,7 +29,7 @@ export function readEvent(setting: Setting, key: string): EventRead | undefined 
 }
 
 /** The weakest status among these, for a number that rests on all of them. */
-export function weakest(statuses: readonly EvidenceStatus[]): EvidenceStatus {
+function weakest(statuses: readonly EvidenceStatus[]): EvidenceStatus {
   const rank = Math.max(0, ...statuses.map((status) => evidenceStatuses.indexOf(status)));
   return evidenceStatuses[rank] ?? 'judgement';
 }

@@ -1,11 +1,14 @@
 // The real command from a shell: the bundle, the streams and the exit status that the in-process tests take on trust.
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { gloves } from './run.ts';
 
+const COMMAND = join(process.cwd(), 'doffline');
+
 const shell = (args: readonly string[], input = '', env: Readonly<Record<string, string>> = {}) =>
-  spawnSync('./doffline', [...args], { encoding: 'utf8', input, env: { ...process.env, ...env } });
+  spawnSync(COMMAND, [...args], { encoding: 'utf8', input, env: { ...process.env, ...env } });
 
 test('--version', () => {
   const manifest: unknown = JSON.parse(readFileSync('package.json', 'utf8'));

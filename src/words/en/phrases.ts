@@ -85,7 +85,7 @@ function partPhrase(setting: Setting, named: Extract<Named, { at: 'item' }>): Ph
   return { text: `the ${part.all} of ${item.text}`, many: part.many };
 }
 
-export function namedPhrase(setting: Setting, named: Named): Phrase {
+function namedPhrase(setting: Setting, named: Named): Phrase {
   if (named.at === 'place') return placePhrase(setting, named.person, named.place);
   if (named.at === 'item') return partPhrase(setting, named);
   if (named.at === 'fixture') return fixturePart(setting, named.fixture, named.part);

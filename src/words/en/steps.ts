@@ -1,6 +1,6 @@
 // A step as an English instruction: verb and object first, how it is done after a colon.
 import type { ActionId } from '../../domain/actions.ts';
-import { type ItemId, itemKind } from '../../domain/items.ts';
+import { itemKind } from '../../domain/items.ts';
 import { isPaired, placeName, sideOf } from '../../domain/places.ts';
 import type { Step } from '../../domain/procedure.ts';
 import { type TechniqueId, usualTechnique } from '../../domain/techniques/index.ts';
@@ -136,5 +136,3 @@ export const ACTION_NAMES: Readonly<Record<ActionId, string>> = {
   stand: 'stand up',
   touch: 'touch',
 };
-
-export const itemName = (item: ItemId): string => itemPhrase(item).text.replace(/^the /, '');
