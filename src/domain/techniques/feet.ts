@@ -6,19 +6,19 @@ import { DISCARD, HELPED, type Technique } from './technique.ts';
 /** Bending down: an open garment's edge can touch what is beneath it. */
 const BEND: Move = { do: 'bend', slip: 'edge-curls' };
 
-const LEG: readonly Move[] = [
-  slip('leg-on-leg', part(['outside', 'upper', 'sole']), place(['thigh', 'shin'])),
-  slip('ankle-touch', hands(), place(['ankle'])),
-];
+const LEG: Move = slip('leg-on-leg', part(['outside', 'upper', 'sole']), place(['thigh', 'shin']));
+/** Hands that just held a cover or a shoe; a cover lies over the ankle, so only once it is off. */
+const ANKLE: Move = slip('ankle-touch', hands(), place(['ankle']));
 
 const coverOff = (more: readonly Move[]): readonly Move[] => [
   BEND,
   touch(hands(), part('strings'), { fastened: true }),
   touch(hands(), part('outside')),
-  ...LEG,
+  LEG,
   ...more,
   slip('brush', part(['outside', 'sole']), beneath()),
   off(),
+  ANKLE,
   ...DISCARD,
   ...HELPED,
 ];
@@ -34,10 +34,11 @@ const shoe = (side: 'first' | 'second', parts: typeof UPPERS | typeof WHOLE): re
 
 const wipeShoes = (parts: typeof UPPERS | typeof WHOLE, between: readonly Move[] = []): readonly Move[] => [
   BEND,
-  ...LEG,
+  LEG,
   ...shoe('first', parts),
   ...between,
   ...shoe('second', parts),
+  ANKLE,
 ];
 
 export const FOOT_TECHNIQUES = [
@@ -98,7 +99,7 @@ export const FOOT_TECHNIQUES = [
     id: 'pull-off-by-hand',
     action: 'remove',
     groups: ['boots'],
-    moves: [BEND, touch(hands(), part('outside')), ...LEG, off()],
+    moves: [BEND, touch(hands(), part('outside')), LEG, off(), ANKLE],
     breaks: ['practice.boots-without-hands'],
     time: 'duration.foot-removal',
   },

@@ -72,8 +72,9 @@ const ROLL_INSIDE: readonly Move[] = [
   slip('edge-curls', hands(), part('front')),
   slip('wrong-grip', hands(), LEGS),
   ...BRUSH,
-  slip('loses-balance', LEGS, place(['thigh'])),
   off(),
+  // Once the suit is down: its leg against the trousers on which the wearer steadies it.
+  slip('loses-balance', LEGS, place(['thigh'])),
   ...DISCARD,
   ...HELPED,
 ];
@@ -198,11 +199,12 @@ export const GARMENT_TECHNIQUES = [
     moves: [
       touch(hands('helper'), part(['back', 'sleeve-left', 'sleeve-right'])),
       ...BRUSH,
-      slip('wrong-grip', hands('helper'), place(['chest', 'back'])),
       touch(hands(), part('inside-lower')),
       slip('wrong-grip', hands(), LEGS),
-      slip('loses-balance', LEGS, place(['thigh'])),
       off(),
+      // Once the suit is down: hands that held its outside against the clothes underneath, and its legs too.
+      slip('wrong-grip', hands('helper'), place(['chest', 'back'])),
+      slip('loses-balance', LEGS, place(['thigh'])),
       ...DISCARD,
       ...HELPED,
     ],

@@ -20,8 +20,9 @@ const DRAG: Move = touch(part('strap'), place(['scalp', 'ears', 'face']));
 const frontOff = (grip: readonly Move[]): readonly Move[] => [
   ...grip,
   DRAG,
-  slip('brush', part('front'), place(['face', 'neck', 'chest'])),
   off(),
+  // After it is off, or a shield's front would be what lies outermost at the cheek that it brushes.
+  slip('brush', part('front'), place(['face', 'neck', 'chest'])),
   ...REACH,
   ...DISCARD,
 ];
