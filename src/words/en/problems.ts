@@ -29,7 +29,7 @@ const oneOf = <Name extends string>(names: readonly Name[], text: string | undef
   names.find((name) => name === text);
 
 /** 'the left outer glove' also from 'outer-gloves (left)'. */
-function itemIn(text: string | undefined, side?: string): { text: string; many: boolean } {
+export function itemIn(text: string | undefined, side?: string): { text: string; many: boolean } {
   const [name, within] = (text ?? '').split(/ \(|\)/);
   const item = oneOf(ITEM_IDS, name);
   const which = oneOf(['left', 'right'] as const, side) ?? oneOf(['left', 'right'] as const, within);
