@@ -3,7 +3,7 @@ import { readProcedure } from '../../src/language/index.ts';
 import type { Finding } from '../../src/check/finding.ts';
 import type { Procedure } from '../../src/domain/procedure.ts';
 
-export const EVERY_ACTION = `doffline: 1
+const EVERY_ACTION = `doffline: 1
 title: Every action (invented)
 kind: doffing
 version: "1"
@@ -193,5 +193,17 @@ export const FINDINGS: readonly Finding[] = [
     surface: 'wearer.neck',
     surfaces: ['wearer.neck'],
     params: { person: 'wearer', declared: 'yes' },
+  },
+  {
+    ...BARE,
+    code: 'coverage.left-on',
+    kind: 'coverage',
+    params: { person: 'wearer', item: 'inner-gloves' },
+  },
+  {
+    ...BARE,
+    code: 'coverage.left-open',
+    kind: 'coverage',
+    params: { person: 'wearer', item: 'gown' },
   },
 ];
