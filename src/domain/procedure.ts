@@ -61,7 +61,7 @@ export interface Step {
 
 /** A departure from published practice that the unit accepts, in writing. */
 export interface Acceptance {
-  /** Finding code or practice id, e.g. `practice.hygiene-after-glove-removal`. */
+  /** Finding code or practice id, e.g. `practice.hygiene-after-each-glove-removal`. */
   readonly finding: string;
   /** Step id; every place it applies when absent. */
   readonly step?: string;
