@@ -8,22 +8,17 @@ import { indexOf, partSurface } from './body.ts';
 import { type Frame, itemSides, owner, problem } from './frame.ts';
 import { checkCleaned, checkNeeds } from './needs.ts';
 import { perform } from './perform.ts';
+import { memory } from './memory.ts';
+import { byLastUse } from './order.ts';
+import type { Performed, Worked } from './performed.ts';
 import type { Operation, Plan } from './plan.ts';
 import type { Problem } from './problem.ts';
 import { createRegistry, type Registry } from './registry.ts';
-import { type Scene, sceneKey, sceneOf } from './scene.ts';
+import { type Scene, sceneOf } from './scene.ts';
 import { settle } from './settle.ts';
 import { begin } from './start.ts';
 
-/** What one step does in one scene. */
-export interface Performed {
-  readonly step: Step;
-  readonly operations: readonly Operation[];
-  readonly problems: readonly Problem[];
-  readonly technique: Technique;
-  readonly before: Scene;
-  readonly after: Scene;
-}
+export type { Performed } from './performed.ts';
 
 export interface Interpreter {
   readonly registry: Registry;
@@ -77,58 +72,81 @@ function at(result: Performed, index: number): Performed {
   return { ...result, problems: result.problems.map((found) => ({ ...found, step: index })) };
 }
 
-/** An interpreter for one procedure and one agent. Its registry grows as variants meet new surfaces and slips. */
-export function interpreter(procedure: Procedure, agent: Agent): Interpreter {
-  const registry = createRegistry(procedure);
-  const memo = new Map<string, Performed>();
-  const frameFor = (scene: Scene, step: Step, index: number): Frame => ({
-    procedure,
-    registry,
-    agent,
-    step,
-    index,
-    technique: techniqueFor(step) ?? NONE,
-    before: scene,
-    scene,
-    operations: [],
-    problems: [],
-    gone: new Set(),
-  });
-  const START: Step = { id: 'start', who: procedure.people[0]?.id ?? '', action: 'say', items: [] };
-  const opening = frameFor(sceneOf(procedure), START, -1);
-  begin(opening);
-  const run = (scene: Scene, step: Step, index: number): Performed => {
-    const frame = frameFor(scene, step, index);
-    if (frame.technique === NONE)
-      problem(frame, 'technique-unclear', { action: step.action, item: step.items[0] ?? '' });
-    performStep(frame);
-    const { operations, problems, technique } = frame;
-    return { step, operations, problems, technique, before: scene, after: frame.scene };
-  };
+type Setting = Pick<Frame, 'procedure' | 'registry' | 'agent'>;
+
+const frameFor = (setting: Setting, scene: Scene, step: Step, index: number): Frame => ({
+  ...setting,
+  step,
+  index,
+  technique: techniqueFor(step) ?? NONE,
+  before: scene,
+  scene,
+  operations: [],
+  problems: [],
+  gone: new Set(),
+});
+
+function opening(setting: Setting): Worked['start'] {
+  const who = setting.procedure.people[0]?.id ?? '';
+  const step: Step = { id: 'start', who, action: 'say', items: [] };
+  const frame = frameFor(setting, sceneOf(setting.procedure), step, -1);
+  begin(frame);
+  return { operations: frame.operations, scene: frame.scene };
+}
+
+function run(setting: Setting, scene: Scene, step: Step, index: number): Performed {
+  const frame = frameFor(setting, scene, step, index);
+  if (frame.technique === NONE)
+    problem(frame, 'technique-unclear', { action: step.action, item: step.items[0] ?? '' });
+  performStep(frame);
+  const { operations, problems, technique } = frame;
+  return { step, operations, problems, technique, before: scene, after: frame.scene };
+}
+
+/**
+ * An interpreter for one procedure and one agent. Its registry grows as variants meet new surfaces and slips; it may go on
+ * from what an earlier one has worked out.
+ */
+export function interpreter(procedure: Procedure, agent: Agent, worked?: Worked): Interpreter {
+  const registry = createRegistry(procedure, worked);
+  const setting: Setting = { procedure, registry, agent };
+  const known = memory();
+  for (const one of worked?.performed ?? []) known.keep(one);
+  const start = worked?.start ?? opening(setting);
   return {
     registry,
-    start: { operations: opening.operations, scene: opening.scene },
+    start: { operations: start.operations, scene: known.scene(start.scene) },
     perform(scene, step, index) {
-      const key = `${step.id}#${JSON.stringify(step)}#${sceneKey(scene)}`;
-      const known = memo.get(key);
-      if (known) return at(known, index);
-      const result = run(scene, step, index);
-      memo.set(key, result);
-      return result;
+      const before = known.scene(scene);
+      const done = known.get(before, step);
+      return done ? at(done, index) : known.keep(run(setting, before, step, index));
     },
   };
 }
 
+/** Every step in the scene that the one before it left. */
+export function performAll(
+  machine: Interpreter,
+  steps: readonly Step[],
+  from: Scene,
+  first = 0,
+): readonly Performed[] {
+  let scene = from;
+  return steps.map((step, offset) => {
+    const result = machine.perform(scene, step, first + offset);
+    scene = result.after;
+    return result;
+  });
+}
+
 /** The plan of a procedure against one agent, with each step's technique, scenes and problems. */
 export function compile(procedure: Procedure, agent: Agent): Compiled {
-  const machine = interpreter(procedure, agent);
-  const performed: Performed[] = [];
-  let scene = machine.start.scene;
-  procedure.steps.forEach((step, index) => {
-    const result = machine.perform(scene, step, index);
-    performed.push(result);
-    scene = result.after;
-  });
+  const first = interpreter(procedure, agent);
+  const { surfaces, events } = first.registry;
+  const start = first.start;
+  const once = performAll(first, procedure.steps, start.scene);
+  const machine = interpreter(procedure, agent, byLastUse({ surfaces, events, start, performed: once }));
+  const performed = performAll(machine, procedure.steps, machine.start.scene);
   return {
     procedure,
     agent,
@@ -139,10 +157,7 @@ export function compile(procedure: Procedure, agent: Agent): Compiled {
       surfaces: [...machine.registry.surfaces],
       events: [...machine.registry.events],
       start: machine.start.operations,
-      steps: procedure.steps.map((step, index) => ({
-        id: step.id,
-        operations: performed[index]?.operations ?? [],
-      })),
+      steps: performed.map(({ step, operations }) => ({ id: step.id, operations })),
     },
   };
 }

@@ -1,7 +1,8 @@
 // The scene: where everybody is and what they wear between two steps. Plain frozen data, so that a variant of a
 // procedure can go on from any step, and equal scenes have equal keys.
 import type { Procedure } from '../domain/procedure.ts';
-import { type Body, bodyOf, type Layer } from './body.ts';
+import { type Body, bodyOf, type Layer, withLayers } from './body.ts';
+import type { Guard } from './plan.ts';
 
 export interface Scene {
   readonly bodies: Readonly<Record<string, Body>>;
@@ -21,15 +22,31 @@ export function withBody(scene: Scene, body: Body): Scene {
   return { bodies: { ...scene.bodies, [body.id]: body } };
 }
 
+/** The scene with every hole's events under other numbers. */
+export function sceneWithHoles(scene: Scene, change: (hole: Guard) => Guard): Scene {
+  const renamed = (layer: Layer): Layer => (layer.hole ? { ...layer, hole: change(layer.hole) } : layer);
+  return {
+    bodies: Object.fromEntries(
+      Object.entries(scene.bodies).map(([id, body]) => [id, withLayers(body, body.layers.map(renamed))]),
+    ),
+  };
+}
+
 const layerKey = (layer: Layer): string =>
   `${layer.item}${layer.side?.[0] ?? ''}${layer.fastened ? '' : '*'}${layer.hole ? `(${layer.hole.join('&')})` : ''}`;
 
+/** Bodies are never changed, so a body's key is made once: most steps leave the others as they were. */
+const BODY_KEYS = new WeakMap<Body, string>();
+
+function bodyKey(body: Body): string {
+  const known = BODY_KEYS.get(body);
+  if (known !== undefined) return known;
+  const key = `${body.id}@${body.standing}/${body.seated ?? ''}/${body.wet ? 'w' : ''}:${body.layers.map(layerKey).join(' ')}`;
+  BODY_KEYS.set(body, key);
+  return key;
+}
+
 /** Equal for scenes in which every step would do the same. */
 export function sceneKey(scene: Scene): string {
-  return Object.values(scene.bodies)
-    .map(
-      (body) =>
-        `${body.id}@${body.standing}/${body.seated ?? ''}/${body.wet ? 'w' : ''}:${body.layers.map(layerKey).join(' ')}`,
-    )
-    .join('|');
+  return Object.values(scene.bodies).map(bodyKey).join('|');
 }

@@ -60,11 +60,12 @@ describe('any procedure', () => {
     );
   });
 
-  it('has its events in the order of its steps, each first met in its own step', () => {
+  it('has its events in the order of their last use, each first met in its own step', () => {
     fc.assert(
       fc.property(compiled, ({ plan }) => {
-        const steps = plan.events.map(({ step }) => step);
-        expect(steps).toEqual([...steps].sort((a, b) => a - b));
+        const used = plan.steps.map(({ operations }) => new Set(operations.flatMap(eventsIn)));
+        const last = plan.events.map((_, event) => used.findLastIndex((events) => events.has(event)));
+        expect(last).toEqual([...last].sort((a, b) => a - b));
         const early = plan.steps.map(({ operations }, at) =>
           operations.flatMap(eventsIn).every((event) => (plan.events[event]?.step ?? at + 1) <= at),
         );
