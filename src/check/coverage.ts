@@ -1,11 +1,13 @@
-// Coverage: which places an ensemble leaves bare where it faces the patient, and whether a doffing undoes what its
-// donning did. A place left bare on purpose is declared in the file and stays a note.
+// Coverage: which places an ensemble leaves bare where it faces the patient, what a donning leaves open and a doffing
+// leaves on, and whether a doffing undoes what its donning did. A place left bare on purpose is declared in the file and
+// stays a note.
 import type { Compiled } from '../contacts/interpret.ts';
 import { type Body, barePlaces, type Layer, overlap } from '../contacts/body.ts';
-import { itemKind } from '../domain/items.ts';
+import { type ItemId, itemKind } from '../domain/items.ts';
 import { type Place, PLACES, placeName } from '../domain/places.ts';
+import { techniquesFor } from '../domain/techniques/index.ts';
 import { acceptanceFor } from './acceptance.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, FindingCode } from './finding.ts';
 
 /** Shoes are wiped, not covered, in some ensembles: feet and soles are judged as surfaces instead. */
 const MEANT: readonly Place[] = PLACES.filter((place) => !['foot', 'sole'].includes(placeName(place)));
@@ -23,7 +25,7 @@ function facing(compiled: Compiled): { readonly bodies: readonly Body[]; readonl
 }
 
 /** One finding per wearer and place left bare. */
-export function coverage(compiled: Compiled): readonly Finding[] {
+function bare(compiled: Compiled): readonly Finding[] {
   const { bodies, step } = facing(compiled);
   const { people, accepted } = compiled.procedure;
   return bodies.flatMap((body) => {
@@ -46,6 +48,51 @@ export function coverage(compiled: Compiled): readonly Finding[] {
     });
   });
 }
+
+/** People whom the procedure dresses or undresses; wearers always, helpers only where it does. */
+const subjects = ({ procedure }: Compiled, action: 'remove' | 'put-on'): readonly string[] =>
+  procedure.people
+    .filter(
+      ({ id, role }) =>
+        role === 'wearer' ||
+        procedure.steps.some((step) => step.action === action && (step.of ?? step.who) === id),
+    )
+    .map(({ id }) => id);
+
+const canBeClosed = (item: ItemId): boolean => techniquesFor('fasten', [item]).length > 0;
+
+const isLeft = (layer: Layer, donning: boolean): boolean =>
+  donning
+    ? !layer.fastened && itemKind(layer.item).closure !== 'none' && canBeClosed(layer.item)
+    : !itemKind(layer.item).underneath;
+
+/** What a doffing leaves on at its end, and what a donning put on and never closed. */
+function left(compiled: Compiled): readonly Finding[] {
+  const { procedure, performed, interpreter } = compiled;
+  const donning = procedure.kind === 'donning';
+  const code: FindingCode = donning ? 'coverage.left-open' : 'coverage.left-on';
+  const bodies = performed.at(-1)?.after.bodies ?? interpreter.start.scene.bodies;
+  const acceptance = acceptanceFor(procedure.accepted, code, procedure.steps.at(-1)?.id);
+  return subjects(compiled, donning ? 'put-on' : 'remove').flatMap((person) => {
+    const layers = bodies[person]?.layers.filter((layer) => isLeft(layer, donning)) ?? [];
+    return [...new Set(layers.map(({ item }) => item))].map(
+      (item): Finding => ({
+        ...EMPTY,
+        code,
+        kind: 'coverage',
+        severity: acceptance ? 'note' : 'error',
+        steps: [Math.max(0, performed.length - 1)],
+        surfaces: [],
+        params: { item, person },
+        evidence: [],
+        ...(acceptance ? { accepted: acceptance } : {}),
+      }),
+    );
+  });
+}
+
+/** Places left bare, one finding per wearer and place; then items left on or left open, one per person and item. */
+export const coverage = (compiled: Compiled): readonly Finding[] => [...bare(compiled), ...left(compiled)];
 
 const name = (layer: Layer): string => (layer.side ? `${layer.item} (${layer.side})` : layer.item);
 const equipment = (body: Body): readonly Layer[] =>
@@ -72,14 +119,15 @@ function contradictions(donned: Body, doffing: Body): readonly Readonly<Record<s
   return [...missing, ...extra, ...swapped];
 }
 
-/** What a doffing assumes against what its donning left. Both compiled against any agent. */
+/** What a doffing assumes against what its donning left, for everybody the donning dresses. Both against any agent. */
 export function layering(doffing: Compiled, donning: Compiled): readonly Finding[] {
   const start = doffing.interpreter.start.scene.bodies;
   const end = donning.performed.at(-1)?.after.bodies ?? {};
+  const dressed = subjects(donning, 'put-on').flatMap((id) => end[id] ?? []);
   return Object.values(start)
-    .filter((body) => body.role === 'wearer')
     .flatMap((body) => {
-      const donned = Object.values(end).find((other) => other.role === body.role);
+      const donned =
+        dressed.find((other) => other.id === body.id) ?? dressed.find((other) => other.role === body.role);
       return donned ? contradictions(donned, body) : [];
     })
     .map(

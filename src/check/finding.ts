@@ -12,7 +12,8 @@ export type Severity = 'error' | 'note';
 /**
  * impossible: what the procedure cannot do. open: contaminated though nobody slips. accepted: the same on a surface
  * that may be (outer gloves, a helper's gloves, the zip hand). one-slip: combinations of one. practice: a departure
- * from published practice. variant: a step left out or moved that makes it worse. coverage: a place left bare.
+ * from published practice. variant: a step left out or moved that makes it worse. coverage: a place left bare, an item
+ * left open by a donning or left on by a doffing.
  */
 export const FINDING_KINDS = [
   'impossible',
@@ -34,7 +35,9 @@ export type FindingCode =
   | `practice.${string}`
   | 'variant.omission'
   | 'variant.order'
-  | 'coverage.bare';
+  | 'coverage.bare'
+  | 'coverage.left-on'
+  | 'coverage.left-open';
 
 /** One link of a route: at this step, by this contact, contamination passed on. */
 export interface RouteLink {

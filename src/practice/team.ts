@@ -76,7 +76,9 @@ function hoodAlone(reading: Reading): readonly Found[] {
   if (!hasRole(reading, 'assistant')) return [];
   return reading.moments.flatMap((moment) => {
     const [item] = takenOff(moment, ['powered-hood']);
-    const alone = moment.step.helper === undefined && moment.step.who === moment.owner;
+    // A helper who is named but whose hands the technique does not use is no help.
+    const { who, helper } = moment.step;
+    const alone = who === moment.owner && !(helper !== undefined && moment.touching.has(helper));
     return item && alone ? [{ step: moment.index, params: { person: moment.owner, item } }] : [];
   });
 }

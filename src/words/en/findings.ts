@@ -11,7 +11,7 @@ import { evidenceWords } from './evidence.ts';
 import { barrierWords, counted } from './numbers.ts';
 import { capital, isWearer, joined, personPhrase, surfacePhrase } from './phrases.ts';
 import { WHY } from './kinds.ts';
-import { layeringWords, problemWords } from './problems.ts';
+import { itemIn, layeringWords, problemWords } from './problems.ts';
 import { eventClause, eventSentence } from './slips.ts';
 import { stepLabel, stepReference } from './steps.ts';
 
@@ -120,7 +120,29 @@ const variant: Say = ({ finding, setting, surface, where }) => {
   };
 };
 
-const coverage: Say = ({ finding, setting, surface }) => {
+const LEFT: Readonly<Record<string, { readonly title: string; readonly text: string }>> = {
+  'coverage.left-on': {
+    title: 'still on at the end',
+    text: 'is still worn when the procedure ends, and no step takes it off',
+  },
+  'coverage.left-open': {
+    title: 'left open',
+    text: 'is put on and no step closes it before the patient is faced',
+  },
+};
+
+const coverage: Say = (told) => {
+  const { finding, setting, surface } = told;
+  const left = LEFT[finding.code];
+  if (left) {
+    const who = personPhrase(setting, finding.params['person'] ?? '');
+    const { text: item, many } = itemIn(finding.params['item']);
+    const text = many ? left.text.replace(/\bis\b/g, 'are').replace(/\bit\b/g, 'them') : left.text;
+    return {
+      title: `${capital(item)} of ${who}: ${left.title}`,
+      text: `${capital(item)} of ${who} ${text}.`,
+    };
+  }
   const person = finding.params['person'] ?? '';
   const meant = finding.params['declared'] === 'yes' ? ' The procedure says that this is on purpose.' : '';
   return {

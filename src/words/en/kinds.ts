@@ -9,7 +9,7 @@ export const KIND_TITLES: Readonly<Record<FindingKind, string>> = {
   'one-slip': 'One slip away',
   practice: 'Departs from published practice',
   variant: 'Worse if left out or moved',
-  coverage: 'Left bare',
+  coverage: 'Left bare, open or on',
 };
 
 export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { error: 'error', note: 'note' };
