@@ -1,9 +1,8 @@
 // The route of a combination: the chain of contacts by which contamination got from a source to a surface,
-// with the fewest transfers, from the reference run's traces. Each transfer passes on only a part, so
+// with the fewest transfers. Each transfer passes on only a part, so
 // the shortest chain is the one to show; length never makes a surface clean.
 
-import type { Guard, Plan } from '../contacts/plan.ts';
-import { run, type Trace } from './reference.ts';
+import type { Guard, Operation, Plan } from '../contacts/plan.ts';
 
 export interface RouteLink {
   /** Index of the step, -1 for the start, and of the operation in it. */
@@ -40,32 +39,84 @@ interface Chain {
   readonly transfers: number;
 }
 
-/** The shortest route to the target when exactly these events happen; null when it stays clean. */
+/**
+ * The shortest route to the target when exactly these events happen; null when it stays clean. A surface is contaminated
+ * exactly while it has a chain, so this is the reference run with the chain in the place of the mark.
+ */
 export function routeOf(plan: Plan, trueEvents: ReadonlySet<number>, question: RouteQuestion): Route | null {
-  const best = new Map<number, Chain>();
-  let ever: Chain | undefined;
-  for (const trace of run(plan, trueEvents).traces) {
-    follow(best, trace);
-    const now = best.get(question.target);
-    if (now !== undefined && (ever === undefined || now.transfers < ever.transfers)) ever = now;
-  }
-  const chain = question.judged === 'ever' ? ever : best.get(question.target);
-  return chain === undefined ? null : routeFrom(chain, question.isHand ?? (() => false));
+  const happens = new Uint8Array(plan.events.length);
+  for (const event of trueEvents) happens[event] = 1;
+  const run: Run = {
+    happens,
+    target: question.target,
+    chains: plan.surfaces.map(() => null),
+    ever: null,
+  };
+  perform(run, plan.start, -1);
+  plan.steps.forEach(({ operations }, step) => perform(run, operations, step));
+  const chain = question.judged === 'ever' ? run.ever : run.chains[question.target]!;
+  return chain === null ? null : routeFrom(chain, question.isHand ?? (() => false));
 }
 
-/** Keeps, per contaminated surface, the chain with the fewest transfers; the earliest of equals. */
-function follow(best: Map<number, Chain>, trace: Trace): void {
-  const { kind, step, operation, from, to, guard } = trace;
-  if (kind === 'clear') {
-    best.delete(to);
-    return;
+interface Run {
+  readonly happens: Uint8Array;
+  readonly target: number;
+  /** Per surface: the chain with the fewest transfers, the earliest of equals; null while it is clean. */
+  readonly chains: (Chain | null)[];
+  /** The shortest that the target ever had. */
+  ever: Chain | null;
+}
+
+function holds({ happens }: Run, guard: Guard): boolean {
+  for (let i = 0; i < guard.length; i++) if (happens[guard[i]!] === 0) return false;
+  return true;
+}
+
+function perform(run: Run, operations: readonly Operation[], step: number): void {
+  const { chains } = run;
+  for (let index = 0; index < operations.length; index++) {
+    const operation = operations[index]!;
+    const { a } = operation;
+    if (operation.op === 'contact') {
+      const [one, other] = [chains[a]!, chains[operation.b]!];
+      if (one === other || !holds(run, operation.when)) continue;
+      if (other !== null)
+        pass(run, { step, operation: index, other, from: operation.b, to: a }, operation.when);
+      if (one !== null)
+        pass(run, { step, operation: index, other: one, from: a, to: operation.b }, operation.when);
+    } else if (operation.op === 'taint') {
+      if (holds(run, operation.when) && (chains[a]?.transfers ?? 1) > 0)
+        keep(run, {
+          link: { step, operation: index, kind: 'taint', to: a, guard: operation.when },
+          before: null,
+          transfers: 0,
+        });
+    } else if (operation.op !== 'sanitise' || !operation.failure.some((guard) => holds(run, guard))) {
+      chains[a] = null;
+    }
   }
-  const before = from === undefined ? null : best.get(from)!;
-  const transfers = before === null ? 0 : before.transfers + 1;
-  const known = best.get(to);
-  if (known !== undefined && known.transfers <= transfers) return;
-  const source = from === undefined ? {} : { from };
-  best.set(to, { link: { step, operation, kind, ...source, to, guard }, before, transfers });
+}
+
+interface Passing {
+  readonly step: number;
+  readonly operation: number;
+  readonly other: Chain;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** From one surface to another, unless that has a chain as short. */
+function pass(run: Run, { step, operation, other, from, to }: Passing, guard: Guard): void {
+  const transfers = other.transfers + 1;
+  const known = run.chains[to]!;
+  if (known !== null && known.transfers <= transfers) return;
+  keep(run, { link: { step, operation, kind: 'contact', from, to, guard }, before: other, transfers });
+}
+
+function keep(run: Run, chain: Chain): void {
+  run.chains[chain.link.to] = chain;
+  if (chain.link.to !== run.target) return;
+  if (run.ever === null || chain.transfers < run.ever.transfers) run.ever = chain;
 }
 
 function routeFrom(end: Chain, isHand: (surface: number) => boolean): Route {
