@@ -86,11 +86,11 @@ export const linesOf = (compiled: Compiled, step: string | undefined): readonly 
 export const always = (compiled: Compiled, step: string, one: string, other: string): boolean =>
   linesOf(compiled, step).includes([one, other].sort().join(' ~ '));
 
-/** The events under which a step brings two surfaces into contact; undefined where it never does. */
-export function under(compiled: Compiled, step: string, one: string, other: string): string | undefined {
+/** The events under which a step brings two surfaces into contact, sorted; '' for a contact always made. */
+export function under(compiled: Compiled, step: string, one: string, other: string): readonly string[] {
   const pair = [one, other].sort().join(' ~ ');
-  const found = linesOf(compiled, step).find((line) => line === pair || line.startsWith(`${pair} if `));
-  return found?.slice(pair.length).replace(' if ', '');
+  const found = linesOf(compiled, step).filter((line) => line === pair || line.startsWith(`${pair} if `));
+  return [...new Set(found.map((line) => line.slice(pair.length).replace(' if ', '')))].sort();
 }
 
 /** Events by key. Throws on a key the plan does not have, so that no test passes by a typo. */
