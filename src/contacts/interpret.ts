@@ -9,8 +9,7 @@ import { type Frame, itemSides, owner, problem } from './frame.ts';
 import { checkCleaned, checkNeeds } from './needs.ts';
 import { perform } from './perform.ts';
 import { memory } from './memory.ts';
-import { byLastUse } from './order.ts';
-import type { Performed, Worked } from './performed.ts';
+import type { Performed } from './performed.ts';
 import type { Operation, Plan } from './plan.ts';
 import type { Problem } from './problem.ts';
 import { createRegistry, type Registry } from './registry.ts';
@@ -86,7 +85,7 @@ const frameFor = (setting: Setting, scene: Scene, step: Step, index: number): Fr
   gone: new Set(),
 });
 
-function opening(setting: Setting): Worked['start'] {
+function opening(setting: Setting): Interpreter['start'] {
   const who = setting.procedure.people[0]?.id ?? '';
   const step: Step = { id: 'start', who, action: 'say', items: [] };
   const frame = frameFor(setting, sceneOf(setting.procedure), step, -1);
@@ -103,16 +102,12 @@ function run(setting: Setting, scene: Scene, step: Step, index: number): Perform
   return { step, operations, problems, technique, before: scene, after: frame.scene };
 }
 
-/**
- * An interpreter for one procedure and one agent. Its registry grows as variants meet new surfaces and slips; it may go on
- * from what an earlier one has worked out.
- */
-export function interpreter(procedure: Procedure, agent: Agent, worked?: Worked): Interpreter {
-  const registry = createRegistry(procedure, worked);
+/** An interpreter for one procedure and one agent. Its registry grows as variants meet new surfaces and slips. */
+export function interpreter(procedure: Procedure, agent: Agent): Interpreter {
+  const registry = createRegistry(procedure);
   const setting: Setting = { procedure, registry, agent };
   const known = memory();
-  for (const one of worked?.performed ?? []) known.keep(one);
-  const start = worked?.start ?? opening(setting);
+  const start = opening(setting);
   return {
     registry,
     start: { operations: start.operations, scene: known.scene(start.scene) },
@@ -124,29 +119,15 @@ export function interpreter(procedure: Procedure, agent: Agent, worked?: Worked)
   };
 }
 
-/** Every step in the scene that the one before it left. */
-export function performAll(
-  machine: Interpreter,
-  steps: readonly Step[],
-  from: Scene,
-  first = 0,
-): readonly Performed[] {
-  let scene = from;
-  return steps.map((step, offset) => {
-    const result = machine.perform(scene, step, first + offset);
+/** The plan of a procedure against one agent, with each step's technique, scenes and problems. */
+export function compile(procedure: Procedure, agent: Agent): Compiled {
+  const machine = interpreter(procedure, agent);
+  let scene = machine.start.scene;
+  const performed = procedure.steps.map((step, index) => {
+    const result = machine.perform(scene, step, index);
     scene = result.after;
     return result;
   });
-}
-
-/** The plan of a procedure against one agent, with each step's technique, scenes and problems. */
-export function compile(procedure: Procedure, agent: Agent): Compiled {
-  const first = interpreter(procedure, agent);
-  const { surfaces, events } = first.registry;
-  const start = first.start;
-  const once = performAll(first, procedure.steps, start.scene);
-  const machine = interpreter(procedure, agent, byLastUse({ surfaces, events, start, performed: once }));
-  const performed = performAll(machine, procedure.steps, machine.start.scene);
   return {
     procedure,
     agent,

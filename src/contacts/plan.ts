@@ -20,7 +20,7 @@ export interface Surface {
 
 /**
  * A slip (somebody's) or a circumstance (something's). Its index in `Plan.events` is its variable; the order
- * is that of the last step that can use it (order.ts).
+ * is the order of the procedure.
  */
 export interface BasicEvent {
   /** Stable: step id and slip, e.g. `s12:wrong-grip` or `start:soiled-strap:wearer.goggles.strap`. */

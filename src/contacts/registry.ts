@@ -56,9 +56,9 @@ interface Table<T> {
   number(id: string, make: () => T): number;
 }
 
-function table<T>(known: readonly T[], id: (row: T) => string): Table<T> {
-  const rows = [...known];
-  const index = new Map(rows.map((row, at) => [id(row), at]));
+function table<T>(): Table<T> {
+  const rows: T[] = [];
+  const index = new Map<string, number>();
   return {
     rows,
     number(id, make) {
@@ -95,13 +95,10 @@ function eventOf(key: string, what: SlipId, step: number, who?: string, on?: str
   };
 }
 
-/** A registry for one procedure, empty or with what is known. Numbers are given in the order of asking and never change. */
-export function createRegistry(
-  procedure: Procedure,
-  known: Pick<Registry, 'surfaces' | 'events'> = { surfaces: [], events: [] },
-): Registry {
-  const surfaces = table<Surface>(known.surfaces, ({ id }) => id);
-  const events = table<BasicEvent>(known.events, ({ key }) => key);
+/** An empty registry for one procedure. Numbers are given in the order of asking and never change. */
+export function createRegistry(procedure: Procedure): Registry {
+  const surfaces = table<Surface>();
+  const events = table<BasicEvent>();
   return {
     surfaces: surfaces.rows,
     events: events.rows,

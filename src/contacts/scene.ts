@@ -1,8 +1,7 @@
 // The scene: where everybody is and what they wear between two steps. Plain frozen data, so that a variant of a
 // procedure can go on from any step, and equal scenes have equal keys.
 import type { Procedure } from '../domain/procedure.ts';
-import { type Body, bodyOf, type Layer, withLayers } from './body.ts';
-import type { Guard } from './plan.ts';
+import { type Body, bodyOf, type Layer } from './body.ts';
 
 export interface Scene {
   readonly bodies: Readonly<Record<string, Body>>;
@@ -20,16 +19,6 @@ export function bodyIn(scene: Scene, person: string): Body {
 
 export function withBody(scene: Scene, body: Body): Scene {
   return { bodies: { ...scene.bodies, [body.id]: body } };
-}
-
-/** The scene with every hole's events under other numbers. */
-export function sceneWithHoles(scene: Scene, change: (hole: Guard) => Guard): Scene {
-  const renamed = (layer: Layer): Layer => (layer.hole ? { ...layer, hole: change(layer.hole) } : layer);
-  return {
-    bodies: Object.fromEntries(
-      Object.entries(scene.bodies).map(([id, body]) => [id, withLayers(body, body.layers.map(renamed))]),
-    ),
-  };
 }
 
 const layerKey = (layer: Layer): string =>
