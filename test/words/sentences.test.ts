@@ -164,6 +164,25 @@ describe('edits and mends', () => {
     ]);
   });
 
+  test('an open route that becomes one slip away is not called new', () => {
+    const added = [
+      'one-slip.skin wearer.neck',
+      ...['eyes', 'nose', 'mouth', 'face', 'ears'].map((at) => `one-slip.skin wearer.${at}`),
+    ];
+    const mend = {
+      edit: { do: 'remove', at: 0 },
+      before,
+      after: before,
+      gone: ['open.skin wearer.neck'],
+      added,
+    } as const;
+    expect(words.mend(procedure, mend).changes).toEqual([
+      'Findings that go: 1',
+      "No longer open, but still one slip away: the wearer's neck",
+      "New findings: one slip away: the wearer's eyes; one slip away: the wearer's nose; one slip away: the wearer's mouth; one slip away: the wearer's face; and 1 more",
+    ]);
+  });
+
   test('a measure has a line for each figure', () => {
     expect(words.measure(before)).toContain('Chance of reaching mucosa: 0.1 % (judgement)');
     expect(words.measure(before)).toHaveLength(11);

@@ -96,6 +96,26 @@ function keyWords(setting: Setting, key: string): string {
   return `${what.toLowerCase()}: ${place}`;
 }
 
+const SHOWN = 4;
+
+function keysWords(setting: Setting, keys: readonly string[]): string {
+  const shown = keys.slice(0, SHOWN).map((key) => keyWords(setting, key));
+  return [...shown, ...(keys.length > SHOWN ? [`and ${keys.length - SHOWN} more`] : [])].join('; ');
+}
+
+const whereIn = (key: string): string => key.slice(key.indexOf(' ') + 1);
+
+/** An open route that becomes one slip away is no new trouble: it is said apart. */
+function addedLines(setting: Setting, { gone, added }: Mend): readonly string[] {
+  const wasOpen = new Set(gone.filter((key) => key.startsWith('open.')).map(whereIn));
+  const better = added.filter((key) => key.startsWith('one-slip.') && wasOpen.has(whereIn(key)));
+  const fresh = added.filter((key) => !better.includes(key));
+  return [
+    ...(better.length > 0 ? [`No longer open, but still ${keysWords(setting, better)}`] : []),
+    ...(fresh.length > 0 ? [`New findings: ${keysWords(setting, fresh)}`] : []),
+  ];
+}
+
 export function mendWords(setting: Setting, mend: Mend): MendWords {
   const { barriers } = mend;
   const moved = barriers && barriers.before !== barriers.after;
@@ -105,9 +125,7 @@ export function mendWords(setting: Setting, mend: Mend): MendWords {
       ...(moved ? [`Barriers: ${barrierWords(barriers.before)} -> ${barrierWords(barriers.after)}`] : []),
       ...changedLines(mend.before, mend.after),
       ...(mend.gone.length > 0 ? [`Findings that go: ${mend.gone.length}`] : []),
-      ...(mend.added.length > 0
-        ? [`New findings: ${mend.added.map((key) => keyWords(setting, key)).join('; ')}`]
-        : []),
+      ...addedLines(setting, mend),
     ],
   };
 }
