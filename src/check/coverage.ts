@@ -2,6 +2,7 @@
 // leaves on, and whether a doffing undoes what its donning did. A place left bare on purpose is declared in the file and
 // stays a note.
 import type { Compiled } from '../contacts/interpret.ts';
+import type { Performed } from '../contacts/performed.ts';
 import { type Body, barePlaces, type Layer, overlap } from '../contacts/body.ts';
 import { type ItemId, itemKind } from '../domain/items.ts';
 import { type Place, PLACES, placeName } from '../domain/places.ts';
@@ -14,37 +15,61 @@ const MEANT: readonly Place[] = PLACES.filter((place) => !['foot', 'sole'].inclu
 
 const EMPTY = { events: [], route: [], mends: [] } as const;
 
-/** The moment in which the wearer faces the patient: a doffing's start, a donning's end. */
-function facing(compiled: Compiled): { readonly bodies: readonly Body[]; readonly step: number } {
-  const donning = compiled.procedure.kind === 'donning';
-  const scene = donning
-    ? (compiled.performed.at(-1)?.after ?? compiled.interpreter.start.scene)
-    : compiled.interpreter.start.scene;
-  const bodies = Object.values(scene.bodies).filter((body) => body.role === 'wearer');
-  return { bodies, step: donning ? compiled.performed.length - 1 : 0 };
+interface Facing {
+  readonly body: Body;
+  readonly step: number;
 }
 
-/** One finding per wearer and place left bare. */
+/** Walks into a zone on the patient's side, or about in it. */
+const entersTo = ({ procedure }: Compiled, { step, before, after }: Performed, person: string): boolean => {
+  const zone = after.bodies[person]?.zone;
+  const moved = zone !== before.bodies[person]?.zone || (step.action === 'move' && step.who === person);
+  return moved && procedure.zones.some(({ id, side }) => id === zone && side === 'patient');
+};
+
+/** When a wearer faces the patient: at a doffing's start, a donning's end, and whenever a step takes them there. */
+function facing(compiled: Compiled): readonly Facing[] {
+  const { performed, procedure, interpreter } = compiled;
+  const last = performed.length - 1;
+  return procedure.people
+    .filter(({ role }) => role === 'wearer')
+    .flatMap(({ id }) => {
+      const entries = performed.flatMap((one, step) =>
+        entersTo(compiled, one, id) || (procedure.kind === 'donning' && step === last)
+          ? [{ body: one.after.bodies[id], step }]
+          : [],
+      );
+      const start = { body: interpreter.start.scene.bodies[id], step: 0 };
+      return procedure.kind === 'doffing' || last < 0 ? [start, ...entries] : entries;
+    })
+    .flatMap(({ body, step }) => (body ? [{ body, step }] : []));
+}
+
+/** One finding per wearer and place left bare, where it is first bare. */
 function bare(compiled: Compiled): readonly Finding[] {
-  const { bodies, step } = facing(compiled);
   const { people, accepted } = compiled.procedure;
-  return bodies.flatMap((body) => {
+  const seen = new Set<string>();
+  return facing(compiled).flatMap(({ body, step }) => {
     const declared = people.find((person) => person.id === body.id)?.leavesBare ?? [];
-    return barePlaces(body, MEANT).map((place): Finding => {
+    return barePlaces(body, MEANT).flatMap((place): readonly Finding[] => {
       const surface = `${body.id}.${place}`;
+      if (seen.has(surface)) return [];
+      seen.add(surface);
       const acceptance = acceptanceFor(accepted, 'coverage.bare', undefined, surface);
-      return {
-        ...EMPTY,
-        code: 'coverage.bare',
-        kind: 'coverage',
-        severity: declared.includes(place) || acceptance ? 'note' : 'error',
-        steps: [step],
-        surface,
-        surfaces: [surface],
-        params: { place, person: body.id, declared: declared.includes(place) ? 'yes' : 'no' },
-        evidence: ['practice.donning.no-skin-visible'],
-        ...(acceptance ? { accepted: acceptance } : {}),
-      };
+      return [
+        {
+          ...EMPTY,
+          code: 'coverage.bare',
+          kind: 'coverage',
+          severity: declared.includes(place) || acceptance ? 'note' : 'error',
+          steps: [step],
+          surface,
+          surfaces: [surface],
+          params: { place, person: body.id, declared: declared.includes(place) ? 'yes' : 'no' },
+          evidence: ['practice.donning.no-skin-visible'],
+          ...(acceptance ? { accepted: acceptance } : {}),
+        },
+      ];
     });
   });
 }

@@ -44,6 +44,19 @@ describe('places left bare', () => {
     for (const { steps } of fresh) expect(steps).toEqual([DONNING.steps.length - 2]);
   });
 
+  test('are named where somebody walks in too early, or back in when the equipment is off', () => {
+    const enter = step('enter', 'move', { zone: 'room' });
+    const early = errors(inserted(DONNING, 'shield-on', enter)).find(
+      ({ surface }) => surface === 'wearer.eyes',
+    );
+    expect(early?.steps).toEqual([DONNING.steps.findIndex(({ id }) => id === 'shield-on')]);
+    const back = errors(inserted(RESPIRATOR_GOWN, 'last-look', enter));
+    expect(back.map(({ surface }) => surface)).toEqual(
+      expect.arrayContaining(['wearer.eyes', 'wearer.mouth']),
+    );
+    expect(errors(inserted(RESPIRATOR_GOWN, 'look', enter))).toEqual(errors(RESPIRATOR_GOWN));
+  });
+
   test('on purpose are notes, and accepted ones too', () => {
     const wears = RESPIRATOR_GOWN.people[0]!.wears.filter((worn) => worn !== 'surgical-hood');
     const bare = withPerson(RESPIRATOR_GOWN, 'wearer', { wears, leavesBare: ['scalp'] });
