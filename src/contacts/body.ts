@@ -67,7 +67,7 @@ interface Geometry {
   readonly lies: readonly Place[];
 }
 
-const GEOMETRIES = new Map<string, Geometry>();
+const GEOMETRIES = new Map<ItemId, Map<Side | undefined, Geometry>>();
 
 /** An item of a pair covers its own side, a sided part its own, anything else both. */
 function placesFor(names: readonly PlaceName[], side: Side | undefined): readonly Place[] {
@@ -75,9 +75,15 @@ function placesFor(names: readonly PlaceName[], side: Side | undefined): readonl
 }
 
 function geometry(layer: Worn): Geometry {
-  const key = layer.side ? `${layer.item}.${layer.side}` : layer.item;
-  const known = GEOMETRIES.get(key);
+  const known = GEOMETRIES.get(layer.item)?.get(layer.side);
   if (known) return known;
+  const bySide = GEOMETRIES.get(layer.item) ?? new Map<Side | undefined, Geometry>();
+  const made = geometryOf(layer);
+  GEOMETRIES.set(layer.item, bySide.set(layer.side, made));
+  return made;
+}
+
+function geometryOf(layer: Worn): Geometry {
   const { parts } = itemKind(layer.item);
   const spread = (names: (part: Part) => readonly PlaceName[]) =>
     new Map(parts.map((part) => [part, placesFor(names(part), layer.side ?? part.side)] as const));
@@ -87,9 +93,7 @@ function geometry(layer: Worn): Geometry {
   const at = new Map(
     [...covers].reverse().flatMap(([part, places]) => places.map((place) => [place, part] as const)),
   );
-  const made: Geometry = { at, covers, runs, lies: [...covers.values(), ...runs.values()].flat() };
-  GEOMETRIES.set(key, made);
-  return made;
+  return { at, covers, runs, lies: [...covers.values(), ...runs.values()].flat() };
 }
 
 export const coveredBy = (layer: Worn, part: Part): readonly Place[] =>

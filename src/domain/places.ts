@@ -69,8 +69,12 @@ export function placesOf(name: PlaceName): readonly Place[] {
   return isPaired(name) ? SIDES.map((side): Place => `${name}.${side}`) : [name];
 }
 
+const NAMES: ReadonlyMap<string, PlaceName> = new Map(
+  PLACES.map((place) => [place, place.split('.')[0] as PlaceName]),
+);
+
 export function placeName(place: Place): PlaceName {
-  return (place.split('.')[0] ?? place) as PlaceName;
+  return NAMES.get(place) ?? ((place.split('.')[0] ?? place) as PlaceName);
 }
 
 export function sideOf(place: Place): Side | undefined {
