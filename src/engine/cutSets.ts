@@ -15,23 +15,14 @@ export interface CutSetCounts {
 }
 
 /** Number of sets in the family. */
-export function countOf(families: Families, family: Family): bigint {
-  const totals = new Map<Family, bigint>([
-    [NO_SET, 0n],
-    [EMPTY_SET, 1n],
-  ]);
-  for (const id of reachable(families, [family])) {
-    totals.set(id, totals.get(families.low[id]!)! + totals.get(families.high[id]!)!);
-  }
-  return totals.get(family)!;
-}
+export const countOf = (families: Families, family: Family): bigint => countsOf(families, family).total;
 
 /** Number of sets, and of each order. */
 export function countsOf(families: Families, family: Family): CutSetCounts {
-  const total = countOf(families, family);
-  const exact = total <= BigInt(Number.MAX_SAFE_INTEGER);
-  const { of } = exact ? orderRows(families, family) : bigOrderRows(families, family);
-  return { total, byOrder: Array.from(of(family), BigInt) };
+  const row = orderRow(families, family);
+  const exact = row.reduce((sum, count) => sum + count, 0) <= Number.MAX_SAFE_INTEGER;
+  const byOrder = exact ? Array.from(row, BigInt) : bigOrderRow(families, family);
+  return { total: byOrder.reduce((sum, count) => sum + count, 0n), byOrder };
 }
 
 /** Per event, how many of the sets hold it. */
@@ -55,8 +46,9 @@ export function containing(families: Families, family: Family): ReadonlyMap<numb
 
 /** The sets, smallest first; lazily, so take as many as needed. */
 export function* smallestFirst(families: Families, family: Family): Generator<CutSet> {
-  const { of } = orderRows(families, family);
-  const has = (node: Family, order: number): boolean => (of(node)[order] ?? 0) > 0;
+  orderRow(families, family);
+  const rows = rowsOf(families);
+  const has = (node: Family, order: number): boolean => (rows.get(node)?.[order] ?? 0) > 0;
   function* exactly(node: Family, order: number): Generator<number[]> {
     const chain: Family[] = [];
     for (let at = node; has(at, order); at = families.low[at]!) {
@@ -72,7 +64,7 @@ export function* smallestFirst(families: Families, family: Family): Generator<Cu
         }
     }
   }
-  const orders = of(family).length;
+  const orders = rows.get(family)!.length;
   for (let order = 0; order < orders; order++) {
     for (const set of exactly(family, order)) yield set.sort((a, b) => a - b);
   }
@@ -90,28 +82,37 @@ export function listOf(families: Families, family: Family, cap: number, maxOrder
   return sets;
 }
 
-interface Rows<Row> {
-  /** Number of sets by order, the last entry not zero. */
-  readonly of: (node: Family) => Row;
-}
+/** Rows found so far, per set of families: conditions of one procedure share most of their nodes. */
+const known = new WeakMap<Families, Map<Family, Float64Array>>();
 
-/** Exact below 2^53 sets; above, still right about which orders occur. */
-function orderRows(families: Families, family: Family): Rows<ArrayLike<number>> {
-  const rows = new Map<Family, Float64Array>([
+function rowsOf(families: Families): Map<Family, Float64Array> {
+  const found = known.get(families);
+  if (found) return found;
+  const rows = new Map([
     [NO_SET, new Float64Array(0)],
     [EMPTY_SET, Float64Array.of(1)],
   ]);
-  for (const id of reachable(families, [family])) {
-    const [low, high] = [rows.get(families.low[id]!)!, rows.get(families.high[id]!)!];
-    const row = new Float64Array(Math.max(low.length, high.length + 1));
-    row.set(low);
-    for (let order = 0; order < high.length; order++) row[order + 1]! += high[order]!;
-    rows.set(id, row);
-  }
-  return { of: (node) => rows.get(node)! };
+  known.set(families, rows);
+  return rows;
 }
 
-function bigOrderRows(families: Families, family: Family): Rows<ArrayLike<bigint>> {
+/** Number of sets by order. Exact below 2^53 sets; above, still right about which orders occur. */
+function orderRow(families: Families, family: Family): Float64Array {
+  const rows = rowsOf(families);
+  if (!rows.has(family)) {
+    for (const id of reachable(families, [family])) {
+      if (rows.has(id)) continue;
+      const [low, high] = [rows.get(families.low[id]!)!, rows.get(families.high[id]!)!];
+      const row = new Float64Array(Math.max(low.length, high.length + 1));
+      row.set(low);
+      for (let order = 0; order < high.length; order++) row[order + 1]! += high[order]!;
+      rows.set(id, row);
+    }
+  }
+  return rows.get(family)!;
+}
+
+function bigOrderRow(families: Families, family: Family): bigint[] {
   const rows = new Map<Family, bigint[]>([
     [NO_SET, []],
     [EMPTY_SET, [1n]],
@@ -124,5 +125,5 @@ function bigOrderRows(families: Families, family: Family): Rows<ArrayLike<bigint
       Array.from({ length }, (_, order) => (low[order] ?? 0n) + (high[order - 1] ?? 0n)),
     );
   }
-  return { of: (node) => rows.get(node)! };
+  return rows.get(family)!;
 }

@@ -1,11 +1,11 @@
 // The interval of a chance from the uncertainty of the slips' chances: thousands of draws, each run through the same
 // exact pass. Uncertainty belongs to the prior record, not to the event: all events that lean on one record share
 // its draw, so what is not known is not averaged away (state-of-knowledge correlation; Apostolakis and
-// Kaplan 1981, Reliab Eng 2:135). Draws go through the diagram in blocks, one row per node, to stay in the cache.
+// Kaplan 1981, Reliab Eng 2:135). Draws go through the diagram in blocks, one row per node at work, to stay in the cache.
 
 import type { BasicEvent } from '../contacts/plan.ts';
 import { type CatchSetting, effectiveChance } from './dependence.ts';
-import type { Diagram, Node } from './diagram.ts';
+import { type Diagram, FALSE, type Node, TRUE } from './diagram.ts';
 import type { Distribution } from './distributions.ts';
 import { randomOf, sample } from './random.ts';
 import { reachable } from './walk.ts';
@@ -32,37 +32,72 @@ export interface Spread {
 
 export type Draws = readonly Spread[];
 
+/** Draws per block; a multiple of four. */
 const BLOCK = 128;
 
 /** Spread of each root's chance. */
-export const drawChances = (question: DrawQuestion): Draws => drawColumns(question).map(spreadOf);
+export function drawChances(question: DrawQuestion): Draws {
+  const spreads = new Map<Float64Array, Spread>();
+  return drawColumns(question).map((column) => {
+    const spread = spreads.get(column) ?? spreadOf(column);
+    spreads.set(column, spread);
+    return spread;
+  });
+}
 
-/** The draws themselves, one column per root; draw i is the same draw of every prior in all of them. */
+/**
+ * The draws themselves, one column per root (equal roots share theirs); draw i is the same draw of every prior in all
+ * of them.
+ */
 export function drawColumns(question: DrawQuestion): Float64Array[] {
   const { diagram, roots, draws } = question;
   const nodes = reachable(diagram, roots);
-  const columns = Array.from(roots, () => new Float64Array(draws));
+  const columns = new Map(Array.from(roots, (root) => [root, new Float64Array(draws)]));
+  columns.get(TRUE)?.fill(1);
   const inputs = inputColumns(question, nodes);
-  const program = programOf(diagram, nodes, inputs.indexOf);
-  const rows = new Float64Array((nodes.length + 2) * BLOCK);
+  const program = programOf(diagram, nodes, inputs);
+  const outputs = Array.from(nodes, (id) => columns.get(id));
+  const rows = new Float64Array(program.rows * BLOCK);
   rows.fill(1, BLOCK, 2 * BLOCK);
   for (let from = 0; from < draws; from += BLOCK) {
-    const width = Math.min(BLOCK, draws - from);
-    passBlock(program, inputs.columns, rows, from, width);
-    columns.forEach((column, at) => {
-      const row = program.rowOf(roots[at]!) * BLOCK;
-      column.set(rows.subarray(row, row + width), from);
-    });
+    inputs.columns.forEach((column, at) => rows.set(column.subarray(from, from + BLOCK), (2 + at) * BLOCK));
+    passBlock(program.code, outputs, rows, from);
   }
-  return columns;
+  return Array.from(roots, (root) => columns.get(root)!);
 }
 
 /** Mean and percentiles of a column. */
 export function spreadOf(column: Float64Array): Spread {
-  const sorted = column.toSorted();
-  const at = (p: number): number => sorted[Math.min(sorted.length - 1, Math.floor(p * sorted.length))]!;
-  const sum = column.reduce((all, next) => all + next, 0);
-  return { mean: sum / column.length, low: at(0.05), median: at(0.5), high: at(0.95) };
+  const work = column.slice();
+  const at = (p: number): number => Math.min(work.length - 1, Math.floor(p * work.length));
+  const low = select(work, 0, at(0.05));
+  const median = select(work, at(0.05), at(0.5));
+  const high = select(work, at(0.5), at(0.95));
+  let sum = 0;
+  for (let i = 0; i < column.length; i++) sum += column[i]!;
+  return { mean: sum / column.length, low, median, high };
+}
+
+/** The value that sorting from `from` on would put at `rank`; smaller ones end before it, larger ones after. */
+function select(values: Float64Array, from: number, rank: number): number {
+  let left = from;
+  let right = values.length - 1;
+  while (left < right) {
+    const pivot = values[(left + right) >> 1]!;
+    let [i, j] = [left, right];
+    while (i <= j) {
+      while (values[i]! < pivot) i++;
+      while (values[j]! > pivot) j--;
+      if (i > j) break;
+      const value = values[i]!;
+      values[i++] = values[j]!;
+      values[j--] = value;
+    }
+    if (rank <= j) right = j;
+    else if (rank >= i) left = i;
+    else break;
+  }
+  return values[rank]!;
 }
 
 /** Draw by draw, the second less the first: for two plans drawn with the same seed. */
@@ -94,40 +129,58 @@ function inputColumns(question: DrawQuestion, nodes: Int32Array): Inputs {
 }
 
 interface Program {
-  /** Four numbers per node: rows of its two children, its input column, its own row. */
+  /** Four rows per node: its two children, its input, its own. */
   readonly code: Int32Array;
-  readonly rowOf: (node: Node) => number;
+  /** Rows needed at once: the constants, the inputs, and nodes, whose rows serve anew once no parent waits for them. */
+  readonly rows: number;
 }
 
-function programOf(diagram: Diagram, nodes: Int32Array, columnOf: (event: number) => number): Program {
-  const rows = new Int32Array(Math.max(2, (nodes.at(-1) ?? 0) + 1));
-  rows[1] = 1;
+function programOf(diagram: Diagram, nodes: Int32Array, { columns, indexOf }: Inputs): Program {
+  const { low, high, variable } = diagram;
+  const lastParent = new Map<Node, number>();
+  nodes.forEach((id, at) => lastParent.set(low[id]!, at).set(high[id]!, at));
+  const rowOf = new Map<Node, number>([
+    [FALSE, 0],
+    [TRUE, 1],
+  ]);
   const code = new Int32Array(nodes.length * 4);
+  const free: number[] = [];
+  let rows = 2 + columns.length;
   nodes.forEach((id, at) => {
-    rows[id] = at + 2;
-    code.set(
-      [rows[diagram.low[id]!]!, rows[diagram.high[id]!]!, columnOf(diagram.variable[id]!), at + 2],
-      at * 4,
-    );
+    const own = free.pop() ?? rows++;
+    rowOf.set(id, own);
+    code.set([rowOf.get(low[id]!)!, rowOf.get(high[id]!)!, 2 + indexOf(variable[id]!), own], at * 4);
+    for (const done of [low[id]!, high[id]!, id]) {
+      if (done > TRUE && (lastParent.get(done) ?? at) === at) free.push(rowOf.get(done)!);
+    }
   });
-  return { code, rowOf: (node) => rows[node]! };
+  return { code, rows };
 }
 
 function passBlock(
-  { code }: Program,
-  columns: readonly Float64Array[],
+  code: Int32Array,
+  outputs: readonly (Float64Array | undefined)[],
   rows: Float64Array,
   from: number,
-  width: number,
 ): void {
-  for (let at = 0; at < code.length; at += 4) {
-    const low = code[at]! * BLOCK;
-    const high = code[at + 1]! * BLOCK;
-    const own = code[at + 3]! * BLOCK;
-    const chance = columns[code[at + 2]!]!;
-    for (let i = 0; i < width; i++) {
-      const without = rows[low + i]!;
-      rows[own + i] = without + chance[from + i]! * (rows[high + i]! - without);
-    }
+  for (let node = 0; node < outputs.length; node++) {
+    const own = code[node * 4 + 3]! * BLOCK;
+    blend(rows, code[node * 4]! * BLOCK, code[node * 4 + 1]! * BLOCK, code[node * 4 + 2]! * BLOCK, own);
+    const output = outputs[node];
+    if (output) output.set(rows.subarray(own, own + Math.min(BLOCK, output.length - from)), from);
+  }
+}
+
+/** own = low + chance * (high - low), four draws at a time: that is nearly twice as fast as one. */
+function blend(rows: Float64Array, low: number, high: number, chance: number, own: number): void {
+  for (let i = 0; i < BLOCK; i += 4) {
+    const a = rows[low + i]!;
+    const b = rows[low + i + 1]!;
+    const c = rows[low + i + 2]!;
+    const d = rows[low + i + 3]!;
+    rows[own + i] = a + rows[chance + i]! * (rows[high + i]! - a);
+    rows[own + i + 1] = b + rows[chance + i + 1]! * (rows[high + i + 1]! - b);
+    rows[own + i + 2] = c + rows[chance + i + 2]! * (rows[high + i + 2]! - c);
+    rows[own + i + 3] = d + rows[chance + i + 3]! * (rows[high + i + 3]! - d);
   }
 }

@@ -23,8 +23,11 @@ function upperTail(x: number): number {
   return Math.exp((-x * x) / 2) / (ROOT_TWO_PI * fraction);
 }
 
-const horner = (coefficients: readonly number[], x: number): number =>
-  coefficients.reduceRight((sum, next) => sum * x + next, 0);
+function horner(coefficients: readonly number[], x: number): number {
+  let sum = 0;
+  for (let at = coefficients.length - 1; at >= 0; at--) sum = sum * x + coefficients[at]!;
+  return sum;
+}
 
 const CENTRE = [
   3.3871328727963665, 133.14166789178438, 1971.5909503065513, 13731.69376550946, 45921.95393154987,

@@ -7,7 +7,13 @@ import { chancesOf } from '../../src/engine/chance.ts';
 import { givenFailure } from '../../src/engine/dependence.ts';
 import { Diagram, FALSE, TRUE } from '../../src/engine/diagram.ts';
 import { type Distribution, mean, quantile } from '../../src/engine/distributions.ts';
-import { differencesOf, drawChances, drawColumns, type DrawQuestion } from '../../src/engine/draws.ts';
+import {
+  differencesOf,
+  drawChances,
+  drawColumns,
+  type DrawQuestion,
+  spreadOf as percentilesOf,
+} from '../../src/engine/draws.ts';
 import { propagate } from '../../src/engine/propagate.ts';
 import { randomOf, sample } from '../../src/engine/random.ts';
 import { plans } from './arbitrary.ts';
@@ -124,6 +130,26 @@ describe('draws', () => {
     };
     const [seen, unseen] = drawColumns(ask);
     seen!.forEach((p, at) => expect(p).toBeCloseTo(unseen![at]! * givenFailure('moderate', 0.1), 12));
+  });
+
+  it('have the percentiles that sorting gives, the column left as it was', () => {
+    const values = fc.array(
+      fc.oneof(fc.constantFrom(0, 0.5, 1), fc.double({ min: 0, max: 1, noNaN: true })),
+      {
+        minLength: 1,
+        maxLength: 60,
+      },
+    );
+    fc.assert(
+      fc.property(values, (list) => {
+        const column = Float64Array.from(list);
+        const sorted = column.toSorted();
+        const { low, median, high } = percentilesOf(column);
+        const at = (p: number) => sorted[Math.min(list.length - 1, Math.floor(p * list.length))];
+        expect([low, median, high]).toEqual([at(0.05), at(0.5), at(0.95)]);
+        expect([...column]).toEqual(list);
+      }),
+    );
   });
 
   it('of the constants are 0 and 1', () => {
