@@ -121,5 +121,5 @@ export async function check(io: Io, paths: readonly string[], options: CheckOpti
   if (options.json)
     io.out(asJson(results.length === 1 ? results[0] : { format: CHECKS_FORMAT, version: VERSION, results }));
   else if (results.some((result) => result !== 2)) io.out(cautionsText());
-  return results.map(statusIn).reduce((a, b) => (b > a ? b : a), 0);
+  return Math.max(0, ...results.map(statusIn)) as Status;
 }

@@ -15,7 +15,7 @@ export interface Io {
 
 /** https://no-color.org: any value but the empty one switches colour off. */
 export function wantsColour(terminal: boolean, env: Readonly<Record<string, string | undefined>>): boolean {
-  return terminal && !env['NO_COLOR'] && env['TERM'] !== 'dumb';
+  return terminal && !env.NO_COLOR && env.TERM !== 'dumb';
 }
 
 export function nodeIo(): Io {

@@ -100,9 +100,9 @@ describe('check', () => {
   });
 
   test('colour only where it is wanted', async () => {
-    const escape = String.fromCodePoint(27);
-    expect((await run(['check', EVERYDAY], '', true)).out).toContain(`${escape}[31m`);
-    expect((await run(['check', EVERYDAY])).out).not.toContain(escape);
+    const sign = String.fromCodePoint(27);
+    expect((await run(['check', EVERYDAY], '', true)).out).toContain(`${sign}[31m`);
+    expect((await run(['check', EVERYDAY])).out).not.toContain(sign);
   });
 });
 

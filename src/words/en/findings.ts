@@ -135,16 +135,16 @@ const coverage: Say = (told) => {
   const { finding, setting, surface } = told;
   const left = LEFT[finding.code];
   if (left) {
-    const who = personPhrase(setting, finding.params['person'] ?? '');
-    const { text: item, many } = itemIn(finding.params['item']);
+    const who = personPhrase(setting, finding.params.person ?? '');
+    const { text: item, many } = itemIn(finding.params.item);
     const text = many ? left.text.replace(/\bis\b/g, 'are').replace(/\bit\b/g, 'them') : left.text;
     return {
       title: `${capital(item)} of ${who}: ${left.title}`,
       text: `${capital(item)} of ${who} ${text}.`,
     };
   }
-  const person = finding.params['person'] ?? '';
-  const meant = finding.params['declared'] === 'yes' ? ' The procedure says that this is on purpose.' : '';
+  const person = finding.params.person ?? '';
+  const meant = finding.params.declared === 'yes' ? ' The procedure says that this is on purpose.' : '';
   return {
     title: `${capital(surface)}: not covered`,
     text: `Nothing that ${personPhrase(setting, person)} wears covers ${surface} while facing the patient.${meant}`,

@@ -44,19 +44,19 @@ function fixtureIn(setting: Setting, id: string | undefined): string {
 }
 
 function told(setting: Setting, params: Params): Told {
-  const item = itemIn(params['item'], params['side']);
-  const product = oneOf(PRODUCT_IDS, params['product']);
-  const action = params['action'];
+  const item = itemIn(params.item, params.side);
+  const product = oneOf(PRODUCT_IDS, params.product);
+  const action = params.action;
   return {
     item: item.text,
     is: item.many ? 'are' : 'is',
-    by: itemIn(params['by']).text,
-    who: params['person'] === undefined ? 'the wearer' : personPhrase(setting, params['person']),
-    fixture: fixtureIn(setting, params['fixture']),
+    by: itemIn(params.by).text,
+    who: params.person === undefined ? 'the wearer' : personPhrase(setting, params.person),
+    fixture: fixtureIn(setting, params.fixture),
     product: product === undefined ? 'the product' : PRODUCT_NOUNS[product],
     surface:
-      params['surface'] === undefined ? 'this surface' : surfacePhrase(setting, params['surface']).text,
-    side: params['side'] === undefined || params['side'] === '' ? 'hand' : `${params['side']} hand`,
+      params.surface === undefined ? 'this surface' : surfacePhrase(setting, params.surface).text,
+    side: params.side === undefined || params.side === '' ? 'hand' : `${params.side} hand`,
     action: action !== undefined && action in ACTION_NAMES ? ACTION_NAMES[action as ActionId] : 'do it to',
   };
 }
@@ -143,8 +143,8 @@ const LAYERING: Readonly<Record<string, (item: string, by: string) => WrongAndMe
 };
 
 export function layeringWords(params: Params): WrongAndMend {
-  const sentence = LAYERING[params['what'] ?? ''];
-  const [item, by] = [itemIn(params['item']).text, itemIn(params['by']).text];
+  const sentence = LAYERING[params.what ?? ''];
+  const [item, by] = [itemIn(params.item).text, itemIn(params.by).text];
   return sentence
     ? sentence(item, by)
     : say(
