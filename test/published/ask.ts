@@ -1,12 +1,12 @@
 // Questions that a published claim asks of a procedure: how few slips and circumstances it takes to reach a surface, with
-// which of them, and what is contaminated when a step ends. Read off the same analysis as every finding; the explicit-state
-// reference engine answers beside it in agree().
+// which of them, and what is contaminated when a step ends. Read off the same analysis as every finding; each answer is
+// held to the explicit-state reference engine.
 import { type Analysis, analyse } from '../../src/check/analysis.ts';
 import type { Procedure, Step } from '../../src/domain/procedure.ts';
 import type { Agent } from '../../src/domain/products.ts';
 import { leastEvents } from '../../src/engine/barriers.ts';
 import { EMPTY_SET, type Families, type Family, NO_SET } from '../../src/engine/families.ts';
-import { listOf } from '../../src/engine/cutSets.ts';
+import { type CutSet, listOf, smallestFirst } from '../../src/engine/cutSets.ts';
 import { conditionAt, judgedOf } from '../../src/engine/propagate.ts';
 import { run } from '../../src/engine/reference.ts';
 import { reachable, union } from '../../src/engine/walk.ts';
@@ -56,6 +56,49 @@ export function smallestWith(
   return held.get(family)!;
 }
 
+/** Whether exactly these events reach one of the surfaces, by the explicit-state reference engine. */
+function reached(
+  { compiled }: Analysis,
+  targets: readonly number[],
+  step: number | undefined,
+  events: CutSet,
+): boolean {
+  const { ever, after } = run(compiled.plan, new Set(events));
+  return targets.some((at) => {
+    const watched = step === undefined && compiled.plan.surfaces[at]?.judged === 'ever';
+    return (watched ? ever : after[step === undefined ? after.length - 1 : step + 1])?.[at] === true;
+  });
+}
+
+interface Found {
+  readonly family: Family;
+  readonly matches: ReadonlySet<number> | undefined;
+  readonly found: Size;
+  readonly targets: readonly number[];
+  readonly step: number | undefined;
+}
+
+/** Holds the answer to the reference engine: one such combination reaches a surface, and none of its events is spare. */
+function agree(analysis: Analysis, { family, matches, found, targets, step }: Found): void {
+  if (found === 'none') return;
+  const { families } = analysis;
+  for (const set of smallestFirst(families, family)) {
+    if (set.length < found || (matches && !set.some((event) => matches.has(event)))) continue;
+    const spare = set.filter((event) =>
+      reached(
+        analysis,
+        targets,
+        step,
+        set.filter((other) => other !== event),
+      ),
+    );
+    if (set.length > found || !reached(analysis, targets, step, set) || spare.length > 0)
+      throw new Error(`the reference engine does not agree: ${set.join(' ')}`);
+    return;
+  }
+  throw new Error('no combination of the size that was found');
+}
+
 function indexOf({ compiled }: Analysis, surface: string): number {
   const index = compiled.plan.surfaces.findIndex(({ id }) => id === surface);
   if (index < 0) throw new Error(`no such surface: ${surface}`);
@@ -93,15 +136,20 @@ function question(procedure: Procedure, agent: Agent): Question {
     analysis,
     least: (surfaces, { after, with: event } = {}) => {
       const step = after === undefined ? undefined : stepIndex(analysis, after);
-      const nodes = [surfaces]
-        .flat()
-        .map((surface) =>
-          step === undefined ? judged(surface) : conditionAt(conditions, step, indexOf(analysis, surface)),
-        );
-      const node = union(diagram, nodes);
-      if (event === undefined) return size(leastEvents(diagram, [node])[0]!);
-      const matches = matching(event);
-      return size(smallestWith(families, families.minimal(node), (at) => matches.has(at)));
+      const targets = [surfaces].flat().map((surface) => indexOf(analysis, surface));
+      const node = union(
+        diagram,
+        targets.map((at) =>
+          step === undefined ? judgedOf(conditions, at) : conditionAt(conditions, step, at),
+        ),
+      );
+      const family = families.minimal(node);
+      const matches = event === undefined ? undefined : matching(event);
+      const found = size(
+        matches ? smallestWith(families, family, (at) => matches.has(at)) : leastEvents(diagram, [node])[0]!,
+      );
+      agree(analysis, { family, matches, found, targets, step });
+      return found;
     },
     alone: (surface) =>
       listOf(families, families.minimal(judged(surface)), Infinity, 1).flatMap((set) =>
