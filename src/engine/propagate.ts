@@ -30,7 +30,7 @@ export interface Conditions {
 }
 
 /** Before anything happened: every surface false. */
-export function beforeStart(plan: Plan): Moment {
+function beforeStart(plan: Plan): Moment {
   const ever = Int32Array.from(plan.surfaces, (surface) => (surface.protected ? FALSE : UNWATCHED));
   return { state: new Int32Array(plan.surfaces.length), ever };
 }

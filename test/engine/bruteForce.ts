@@ -2,7 +2,7 @@
 // smaller one. Slow and plain, so that it can judge the cut sets of the engine.
 
 /** All sets of at most `order` of this many events, smallest first. */
-export function* setsTo(order: number, events: number): Generator<number[]> {
+function* setsTo(order: number, events: number): Generator<number[]> {
   function* exactly(size: number, from: number): Generator<number[]> {
     if (size === 0) {
       yield [];
