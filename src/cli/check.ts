@@ -99,27 +99,43 @@ function verdictText(io: Io, subject: Subject, verdict: Verdict): string {
 
 export const cautionsText = (): string => `${CAUTIONS.map((caution) => wrapped(caution)).join('\n')}\n`;
 
-async function checkOne(io: Io, path: string, options: CheckOptions): Promise<CheckReport | Status> {
-  const subject = await loadSubject(io, path);
-  const verdict = verdictOf(subject, options.agents);
-  const status = statusOf(subject, verdict);
-  if (options.json) return reportOf(words, subject, verdict, status);
-  for (const complaint of subject.complaints) io.err(printComplaint(complaint));
-  if (verdict) io.out(`${verdictText(io, subject, verdict)}\n`);
-  return status;
+interface Checked {
+  readonly subject: Subject;
+  readonly verdict: Verdict | undefined;
+  readonly status: Status;
 }
 
-const asJson = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+async function checkOne(io: Io, path: string, agents: readonly Agent[] | undefined): Promise<Checked> {
+  const subject = await loadSubject(io, path);
+  const verdict = verdictOf(subject, agents);
+  return { subject, verdict, status: statusOf(subject, verdict) };
+}
 
-const statusIn = (result: CheckReport | Status): Status =>
-  typeof result === 'number' ? result : result.status;
+function printText(io: Io, { subject, verdict }: Checked): void {
+  for (const complaint of subject.complaints) io.err(printComplaint(complaint));
+  if (verdict) io.out(`${verdictText(io, subject, verdict)}\n`);
+}
+
+function asJson(reports: readonly CheckReport[]): string {
+  const value =
+    reports.length === 1 ? reports[0] : { format: CHECKS_FORMAT, version: VERSION, results: reports };
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
 
 /** Checks the files one after the other and prints as it goes; `--json` prints once, at the end. */
 export async function check(io: Io, paths: readonly string[], options: CheckOptions): Promise<Status> {
-  const results: (CheckReport | Status)[] = [];
-  for (const path of paths) results.push(await checkOne(io, path, options));
-  if (options.json)
-    io.out(asJson(results.length === 1 ? results[0] : { format: CHECKS_FORMAT, version: VERSION, results }));
-  else if (results.some((result) => result !== 2)) io.out(cautionsText());
-  return Math.max(0, ...results.map(statusIn)) as Status;
+  const reports: CheckReport[] = [];
+  let worst: Status = 0;
+  let told = false;
+  for (const path of paths) {
+    const checked = await checkOne(io, path, options.agents);
+    const { subject, verdict, status } = checked;
+    if (options.json) reports.push(reportOf(words, subject, verdict, status));
+    else printText(io, checked);
+    told ||= verdict !== undefined;
+    worst = Math.max(worst, status) as Status;
+  }
+  if (options.json) io.out(asJson(reports));
+  else if (told) io.out(cautionsText());
+  return worst;
 }

@@ -149,6 +149,7 @@ describe('files that cannot be read', () => {
       expect(status).toBe(2);
       expect(err).toContain('error donning-unreadable: The donning "donning.yaml"');
       expect(out).toContain('Gloves only (invented)');
+      expect(flat(out)).toContain(CAUTIONS[0]);
     });
     await withFiles({ 'gloves.yaml': text, 'donning.yaml': 'nothing: here\n' }, async (path) => {
       expect((await run(['check', path('gloves.yaml')])).err).toContain('has errors, the first in line 1');

@@ -54,8 +54,7 @@ function told(setting: Setting, params: Params): Told {
     who: params.person === undefined ? 'the wearer' : personPhrase(setting, params.person),
     fixture: fixtureIn(setting, params.fixture),
     product: product === undefined ? 'the product' : PRODUCT_NOUNS[product],
-    surface:
-      params.surface === undefined ? 'this surface' : surfacePhrase(setting, params.surface).text,
+    surface: params.surface === undefined ? 'this surface' : surfacePhrase(setting, params.surface).text,
     side: params.side === undefined || params.side === '' ? 'hand' : `${params.side} hand`,
     action: action !== undefined && action in ACTION_NAMES ? ACTION_NAMES[action as ActionId] : 'do it to',
   };
