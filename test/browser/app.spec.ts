@@ -1,0 +1,164 @@
+// The page in use: choose a procedure, walk a route by keyboard alone, walk the ledger, open a file from disk; every view
+// passes the accessibility rules and complains of nothing. Screenshots go to the ignored results folder.
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+
+const DEMO = '/procedure/larkmoor-suit-doffing';
+
+/** Everything the page complains about. */
+function complaintsOf(page: Page): readonly string[] {
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  return complaints;
+}
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** What the accessibility rules find: all of them, or only those named. */
+async function violationsOf(page: Page, rules?: string[]): Promise<readonly string[]> {
+  const builder = new AxeBuilder({ page });
+  const { violations } = await (rules ? builder.withRules(rules) : builder.withTags(TAGS)).analyze();
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
+  );
+}
+
+const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Long pages are checked by a short one of their kind: the rules are the same, the waiting is not. */
+const VIEWS = [
+  { name: 'home', path: '/', shows: 'What the check finds in it' },
+  { name: 'steps', path: `${DEMO}/steps?step=15`, shows: 'Steps' },
+  { name: 'ledger', path: '/procedure/everyday-example-1-doffing/ledger', shows: 'Ledger' },
+  { name: 'surfaces', path: `${DEMO}/surfaces`, shows: 'Protected surfaces' },
+  { name: 'evidence', path: '/evidence?find=slip.', shows: 'Evidence' },
+] as const;
+
+for (const view of VIEWS) {
+  test(`${view.name} holds the rules in light and dark`, async ({ page }, info) => {
+    test.setTimeout(120_000);
+    const complaints = complaintsOf(page);
+    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    await page.goto(view.path);
+    await expect(page.getByRole('heading', { name: view.shows, exact: true })).toBeVisible();
+    await expect(page.getByRole('contentinfo')).toContainText('does not mean that a procedure is safe');
+    expect(await violationsOf(page)).toEqual([]);
+    expect(await sideways(page)).toBeLessThanOrEqual(0);
+    await page.screenshot({ path: info.outputPath(`${view.name}-light.png`) });
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await violationsOf(page, ['color-contrast'])).toEqual([]);
+    await page.screenshot({ path: info.outputPath(`${view.name}-dark.png`) });
+    expect(complaints).toEqual([]);
+  });
+}
+
+test('the invented procedure is first and shows its faults', async ({ page }) => {
+  await page.goto('/');
+  const demo = page.getByRole('region', { name: /Larkmoor General Hospital \(invented\)/ });
+  await expect(demo.getByText('Invented, for demonstration')).toBeVisible();
+  await expect(demo.getByRole('listitem').filter({ hasText: 'Open route' }).first()).toContainText(/[1-9]/);
+});
+
+test('a finding’s route is walked by keyboard alone', async ({ page }) => {
+  await page.goto('/');
+  const start = page.getByRole('link', { name: 'Walk its worst route' });
+  await expect(start).toBeVisible();
+  for (let press = 0; press < 40; press += 1) {
+    if (await start.evaluate((link) => link === document.activeElement)) break;
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Its route' })).toBeVisible();
+  const now = page.locator('.route-now');
+  await expect(now).toContainText('Link 1 of');
+  const first = await now.textContent();
+  await page.keyboard.press('ArrowRight');
+  await expect(now).toContainText('Link 2 of');
+  expect(await now.textContent()).not.toBe(first);
+  await expect(page.getByRole('img', { name: /wears, outermost first/ })).toBeVisible();
+  await page.keyboard.press('ArrowLeft');
+  await expect(now).toHaveText(first ?? '');
+  await expect(page.getByText('Replay id:')).toBeVisible();
+});
+
+test('a route shows its mends, each with what it changes', async ({ page }, info) => {
+  test.setTimeout(90_000);
+  await page.goto('/');
+  await page.getByRole('link', { name: 'Walk its worst route' }).click();
+  const mends = page.getByRole('region', { name: 'Mends that were tried' }).getByRole('listitem');
+  await expect(mends.first()).toContainText('→', { timeout: 60_000 });
+  expect(await violationsOf(page)).toEqual([]);
+  await page.screenshot({ path: info.outputPath('finding.png'), fullPage: true });
+});
+
+test('choosing a step shows its picture, in words too', async ({ page }) => {
+  await page.goto(`${DEMO}/steps`);
+  await page.getByRole('button', { name: /^9 Remove the outer gloves/ }).click();
+  const picture = page.getByRole('region', { name: 'Picture of step 9' });
+  await expect(picture.getByRole('img', { name: /outer gloves/ })).toBeVisible();
+  await picture.getByText('The picture in words').click();
+  await expect(picture.getByRole('listitem').filter({ hasText: 'The wearer wears' })).toBeVisible();
+  await picture.getByText('As it ends').click();
+  await expect(picture.getByRole('img', { name: /As step 9 ends/ })).toBeVisible();
+  await picture.getByRole('button', { name: /Next step/ }).click();
+  await expect(page.getByRole('region', { name: 'Picture of step 10' })).toBeVisible();
+});
+
+test('the ledger is walked with arrow keys and leads to the step', async ({ page }) => {
+  await page.goto(`${DEMO}/ledger`);
+  const grid = page.getByRole('grid', { name: 'Ledger' });
+  await grid.locator('td').first().focus();
+  for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowDown']) await page.keyboard.press(key);
+  const focused = page.locator('td:focus');
+  await expect(focused).toHaveAttribute('aria-label', /after step 3/);
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/step=3&surface=/);
+  await expect(page.getByText(/^Ringed:/)).toBeVisible();
+});
+
+test('the agent is chosen, and the check answers for it', async ({ page }) => {
+  await page.goto(`${DEMO}/surfaces`);
+  await expect(page.getByText(/, enveloped agent/).first()).toBeVisible();
+  await page.getByText('non-enveloped agent (not named by it)').click();
+  await expect(page.getByText(/, non-enveloped agent/).first()).toBeVisible();
+  await expect(page).toHaveURL(/agent=non-enveloped/);
+});
+
+test('findings are filtered, and what is left out is counted', async ({ page }) => {
+  await page.goto(`${DEMO}/steps`);
+  await page.getByText('Filter findings').click();
+  await page.getByRole('group', { name: 'Kinds' }).getByText('Open route').click();
+  await expect(page.getByText(/[1-9]\d* not shown/)).toBeVisible();
+});
+
+test('a file with errors says where, what and how to mend it', async ({ page }, info) => {
+  await page.goto('/');
+  const text = 'doffline: 1\ntitle: Broken\nkind: dofing\n';
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: /Open a file/ }).click();
+  await (await chooser).setFiles({ name: 'own.yaml', mimeType: 'text/yaml', buffer: Buffer.from(text) });
+  await expect(page.getByRole('heading', { name: /cannot be checked yet/ })).toBeVisible();
+  await expect(page.getByText(/Line 3, column 7/)).toBeVisible();
+  await expect(page.getByText(/Did you mean "doffing"/)).toBeVisible();
+  expect(await violationsOf(page)).toEqual([]);
+  await page.screenshot({ path: info.outputPath('errors.png') });
+});
+
+test('everything that is pressed is large enough for a finger', async ({ page }) => {
+  await page.goto(`${DEMO}/steps?step=9`);
+  await expect(page.getByRole('heading', { name: 'Steps', exact: true })).toBeVisible();
+  const small = await page.evaluate(() => {
+    const targets = document.querySelectorAll(
+      'main button, main summary, main .pill, nav a, main a.row-link, a.button',
+    );
+    return [...targets]
+      .map((target) => ({ box: target.getBoundingClientRect(), text: target.textContent?.slice(0, 40) }))
+      .filter(({ box }) => box.height > 0 && box.height < 43.5)
+      .map(({ box, text }) => `${text}: ${Math.round(box.height)}`);
+  });
+  expect(small).toEqual([]);
+});
