@@ -174,7 +174,7 @@ export function byDesign(context: JudgeContext): readonly Finding[] {
         steps: [step],
         surface: surface.id,
         surfaces: [surface.id],
-        route: routeTo(analysis, index, []),
+        route: routeTo(analysis, index, [], step),
         replay: idFor(context, []),
       },
     ];

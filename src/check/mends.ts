@@ -100,9 +100,13 @@ function mendOf(finding: Finding, edit: Edit, before: Score, after: Score): Mend
 const MOST_MENDS = 3;
 const MENDABLE: ReadonlySet<FindingKind> = new Set(['open', 'one-slip', 'practice', 'impossible']);
 
-/** Smaller first: fewer steps added, then the better measure. */
+/** What was open and is now one slip away is a gain, not a new route. */
+const newRoutes = ({ gone, added }: Mend): number =>
+  added.filter((key) => !gone.includes(key.replace('one-slip.', 'open.'))).length;
+
+/** Fewer new ways to slip first, then the better measure. */
 function byWorth(a: Mend, b: Mend): number {
-  return a.added.length - b.added.length || compareMeasures(a.after, b.after);
+  return newRoutes(a) - newRoutes(b) || compareMeasures(a.after, b.after);
 }
 
 /** Tries mends for every finding of a kind that can be mended. Edits shared by findings are worked out once. */

@@ -3,9 +3,18 @@ import { routeOf } from '../engine/routes.ts';
 import type { Analysis } from './analysis.ts';
 import type { RouteLink } from './finding.ts';
 
-/** The route by which a surface is reached when exactly these events happen; empty when it is not. */
-export function routeTo(analysis: Analysis, target: number, events: readonly number[]): readonly RouteLink[] {
-  const { plan } = analysis.compiled;
+/**
+ * The route by which a surface is reached when exactly these events happen; empty when it is not. With `until`, the
+ * procedure ends after that step.
+ */
+export function routeTo(
+  analysis: Analysis,
+  target: number,
+  events: readonly number[],
+  until = Infinity,
+): readonly RouteLink[] {
+  const whole = analysis.compiled.plan;
+  const plan = until < whole.steps.length ? { ...whole, steps: whole.steps.slice(0, until + 1) } : whole;
   const judged = plan.surfaces[target]?.judged === 'end' ? 'end' : 'ever';
   const route = routeOf(plan, new Set(events), { target, judged });
   return (route?.links ?? []).map((link) => ({

@@ -1,12 +1,15 @@
 // Order and omission: every step left out, every step moved to every other place, each worked out from the first step it
 // changes. A variant in which a later step becomes impossible would stop by itself; the ones that go through unnoticed
 // and leave fewer slips between contamination and somebody are the ones to know.
-import { leastEvents } from '../engine/barriers.ts';
+import type { Step } from '../domain/procedure.ts';
+import { FALSE } from '../engine/diagram.ts';
 import type { Analysis } from './analysis.ts';
 import { classRank } from './analysis.ts';
 import type { Edit } from './edit.ts';
 import type { Finding } from './finding.ts';
-import { tryEdit } from './trial.ts';
+import { LeastTable } from './leastTable.ts';
+import { SideRun } from './sideRun.ts';
+import { trackOf } from './track.ts';
 
 /** A variant that is worse than the procedure. */
 export interface WorseVariant {
@@ -34,72 +37,120 @@ export function* variantEdits(steps: number): Generator<Edit> {
   }
 }
 
-interface Base {
-  readonly least: ReadonlyMap<number, number>;
+interface Trying {
+  readonly analysis: Analysis;
+  readonly least: LeastTable;
+  /** Per protected surface of the base: the condition it is judged by. */
   readonly judged: ReadonlyMap<number, number>;
+  /** All problems of the base. */
   readonly problems: number;
+  readonly run: SideRun;
+  /** The base with one step left out, as far as it was followed: every later place for that step goes on from here. */
+  readonly without: SideRun;
+  /** Which step; -1 while there is none. */
+  left: number;
 }
 
-function baseOf(analysis: Analysis): Base {
-  const least = leastEvents(analysis.diagram, analysis.judged);
+function tryingOf(analysis: Analysis): Trying {
+  const track = trackOf(analysis);
   return {
-    least: new Map(analysis.protectedSurfaces.map((surface, at) => [surface, least[at] ?? -1])),
-    judged: new Map(analysis.protectedSurfaces.map((surface, at) => [surface, analysis.judged[at] ?? 0])),
+    analysis,
+    least: new LeastTable(analysis.diagram),
+    judged: new Map(analysis.protectedSurfaces.map((surface, at) => [surface, analysis.judged[at] ?? FALSE])),
     problems: analysis.compiled.problems.length,
+    run: new SideRun(analysis, track),
+    without: new SideRun(analysis, track),
+    left: -1,
   };
 }
 
-const orNull = (least: number): number | null => (least < 0 ? null : least);
-const asNumber = (least: number): number => (least < 0 ? Infinity : least);
+const stepAt = ({ analysis }: Trying, at: number): Step => analysis.compiled.procedure.steps[at]!;
 
-function tryVariant(analysis: Analysis, base: Base, edit: Edit): WorseVariant | undefined {
-  const trial = tryEdit(analysis, edit);
-  const { surfaces } = trial.plan;
-  const changed: number[] = [];
-  for (let index = 0; index < surfaces.length; index += 1) {
-    if (surfaces[index]?.protected && trial.judged[index] !== (base.judged.get(index) ?? 0))
-      changed.push(index);
+/** Takes the run past what the edit changes; the base's own steps follow. */
+function change(trying: Trying, edit: Edit): void {
+  const { run } = trying;
+  if (edit.do === 'move') return edit.to < edit.from ? moveEarlier(trying, edit) : moveLater(trying, edit);
+  run.start(edit.at);
+  if (edit.do === 'insert') for (const step of edit.steps) run.other(step);
+  if (edit.do === 'replace') run.other(edit.step);
+  if (edit.do !== 'insert') run.skip();
+}
+
+/** By the base's own step, also where everything is as in the base and nothing is to be done. */
+function follow(run: SideRun, until: number): void {
+  while (run.at < until) if (!run.next()) run.start(until);
+}
+
+function moveEarlier(trying: Trying, { from, to }: { readonly from: number; readonly to: number }): void {
+  const { run } = trying;
+  run.start(to);
+  run.other(stepAt(trying, from));
+  follow(run, from);
+  run.skip();
+}
+
+function moveLater(trying: Trying, { from, to }: { readonly from: number; readonly to: number }): void {
+  const { run, without } = trying;
+  if (trying.left !== from || without.at > to + 1) {
+    without.start(from);
+    without.skip();
+    trying.left = from;
   }
-  if (changed.length === 0) return undefined;
-  const least = leastEvents(
-    analysis.diagram,
-    changed.map((index) => trial.judged[index] ?? 0),
-  );
-  const worse = changed
-    .map((index, at) => ({ index, before: base.least.get(index) ?? -1, after: least[at] ?? -1 }))
-    .filter(({ before, after }) => asNumber(after) < asNumber(before))
-    .sort(
-      (a, b) =>
-        classRank(surfaces[a.index]?.class ?? 'fixture') - classRank(surfaces[b.index]?.class ?? 'fixture'),
-    )
-    .map(({ index, before, after }) => ({
-      surface: surfaces[index]?.id ?? '',
-      before: orNull(before),
+  follow(without, to + 1);
+  run.copy(without);
+  run.other(stepAt(trying, from));
+}
+
+/** Protected surfaces with fewer barriers than in the base, worst class first. */
+function worseIn({ analysis, least, judged, run }: Trying): WorseVariant['worse'] {
+  const { surfaces } = analysis.compiled.interpreter.registry;
+  return [...run.outcome()]
+    .map(([index, after]) => ({
+      surface: surfaces[index]!,
+      before: least.of(judged.get(index) ?? FALSE),
+      after: least.of(after),
+    }))
+    .filter(({ before, after }) => after < before)
+    .sort((a, b) => classRank(a.surface.class) - classRank(b.surface.class))
+    .map(({ surface, before, after }) => ({
+      surface: surface.id,
+      before: before === Infinity ? null : before,
       after,
     }));
+}
+
+function tryVariant(trying: Trying, edit: Edit): WorseVariant | undefined {
+  const { run } = trying;
+  change(trying, edit);
+  while (run.at < trying.analysis.compiled.procedure.steps.length) if (!run.next()) return undefined;
+  const worse = worseIn(trying);
   if (worse.length === 0) return undefined;
-  const problems = trial.performed.reduce((sum, result) => sum + result.problems.length, 0);
-  return {
-    edit,
-    step: edit.do === 'move' ? edit.from : 'at' in edit ? edit.at : 0,
-    unseen: problems <= base.problems,
-    worse,
-  };
+  const step = edit.do === 'move' ? edit.from : edit.at;
+  return { edit, step, unseen: run.problems <= trying.problems, worse };
 }
 
 const FORGET_AT = 1 << 17;
 
-/** Tries these variants and keeps the worse ones. The diagram is cut back now and then, so memory stays bounded. */
+/**
+ * Tries these variants and keeps the worse ones; quickest where moves of one step come together, later places last. The
+ * diagram is cut back now and then, so memory stays bounded.
+ */
 export function tryVariants(analysis: Analysis, edits: Iterable<Edit>): readonly WorseVariant[] {
-  const base = baseOf(analysis);
-  const mark = analysis.diagram.count;
+  const trying = tryingOf(analysis);
+  const { diagram } = analysis;
+  const mark = diagram.count;
+  const forget = (): void => {
+    diagram.rollback(mark);
+    trying.least.forget(mark);
+    trying.left = -1;
+  };
   const found: WorseVariant[] = [];
   for (const edit of edits) {
-    const worse = tryVariant(analysis, base, edit);
+    const worse = tryVariant(trying, edit);
     if (worse) found.push(worse);
-    if (analysis.diagram.count > mark + FORGET_AT) analysis.diagram.rollback(mark);
+    if (diagram.count > mark + FORGET_AT) forget();
   }
-  analysis.diagram.rollback(mark);
+  forget();
   return found;
 }
 
@@ -134,7 +185,7 @@ function findingOf(analysis: Analysis, variants: readonly WorseVariant[]): Findi
     events: [],
     route: [],
     mends: [],
-    evidence: ['slip.omitted-step'],
+    evidence: [worst.edit.do === 'remove' ? 'slip.omitted-step' : 'slip.wrong-order'],
   };
 }
 
