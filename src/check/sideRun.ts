@@ -66,24 +66,20 @@ export class SideRun {
     this.#moment.ever.set(other.#moment.ever);
   }
 
-  /** The base's next step as it is; false once the run has rejoined the base. */
-  next(): boolean {
-    if (this.#scene !== this.#track.scenes[this.at]) {
-      this.other(this.#analysis.compiled.procedure.steps[this.at]!);
-      this.skip();
-      return true;
-    }
-    if (this.#different === 0) return false;
-    for (const trodden of this.#track.steps[this.at]!) this.#follow(trodden);
-    this.problems += this.#track.problems[this.at + 1]! - this.#track.problems[this.at]!;
-    this.at += 1;
-    this.#scene = this.#track.scenes[this.at]!;
+  /** By the base's own steps to before step `until`; true once the run has rejoined the base on the way. */
+  follow(until: number): boolean {
+    while (this.at < until && !this.rejoined) this.#next();
+    if (!this.rejoined) return false;
+    this.problems += this.#track.problems[until]! - this.#track.problems[this.at]!;
+    this.at = until;
+    this.#scene = this.#track.scenes[until]!;
     return true;
   }
 
   /** Leaves out the base's next step. */
   skip(): void {
     const surfaces = this.#known();
+    this.#room(surfaces);
     this.at += 1;
     for (let surface = 0; surface < surfaces; surface += 1) {
       const state = this.#differs[surface]! & 1 ? this.#moment.state[surface]! : this.#row(surface, -1);
@@ -120,6 +116,18 @@ export class SideRun {
     this.#differs[surface]! & 1 ? this.#moment.state[surface]! : this.#row(surface);
   #was = (surface: number): number =>
     this.#differs[surface]! & 2 ? this.#moment.ever[surface]! : this.#ever(surface);
+
+  #next(): void {
+    if (this.#scene !== this.#track.scenes[this.at]) {
+      this.other(this.#analysis.compiled.procedure.steps[this.at]!);
+      this.skip();
+      return;
+    }
+    for (const trodden of this.#track.steps[this.at]!) this.#follow(trodden);
+    this.problems += this.#track.problems[this.at + 1]! - this.#track.problems[this.at]!;
+    this.at += 1;
+    this.#scene = this.#track.scenes[this.at]!;
+  }
 
   #room(surfaces: number): void {
     if (surfaces <= this.#differs.length) return;

@@ -76,16 +76,11 @@ function change(trying: Trying, edit: Edit): void {
   if (edit.do !== 'insert') run.skip();
 }
 
-/** By the base's own step, also where everything is as in the base and nothing is to be done. */
-function follow(run: SideRun, until: number): void {
-  while (run.at < until) if (!run.next()) run.start(until);
-}
-
 function moveEarlier(trying: Trying, { from, to }: { readonly from: number; readonly to: number }): void {
   const { run } = trying;
   run.start(to);
   run.other(stepAt(trying, from));
-  follow(run, from);
+  run.follow(from);
   run.skip();
 }
 
@@ -96,7 +91,7 @@ function moveLater(trying: Trying, { from, to }: { readonly from: number; readon
     without.skip();
     trying.left = from;
   }
-  follow(without, to + 1);
+  without.follow(to + 1);
   run.copy(without);
   run.other(stepAt(trying, from));
 }
@@ -122,7 +117,7 @@ function worseIn({ analysis, least, judged, run }: Trying): WorseVariant['worse'
 function tryVariant(trying: Trying, edit: Edit): WorseVariant | undefined {
   const { run } = trying;
   change(trying, edit);
-  while (run.at < trying.analysis.compiled.procedure.steps.length) if (!run.next()) return undefined;
+  if (run.follow(trying.analysis.compiled.procedure.steps.length)) return undefined;
   const worse = worseIn(trying);
   if (worse.length === 0) return undefined;
   const step = edit.do === 'move' ? edit.from : edit.at;
