@@ -19,7 +19,7 @@ function Header() {
       <Link href="/" className="brand">
         Doffline
       </Link>
-      <nav aria-label="Main">
+      <nav className="tabs" aria-label="Main">
         <Link href="/" {...current('/')}>
           Procedures
         </Link>

@@ -78,8 +78,8 @@ export function RouteWalk({ judged, board, finding }: RouteWalkProps) {
           </ol>
         </div>
         <div className="route-picture">
-          <Picture procedure={procedure} board={board} step={step} moment="before" link={link} />
-          <Legend />
+          <Picture procedure={procedure} board={board} step={step} moment="before" link={link} alone />
+          <Legend link />
         </div>
       </div>
     </section>

@@ -4,6 +4,7 @@ import { type KeyboardEvent, memo, type MouseEvent, useMemo, useRef, useState } 
 import { useLocation } from 'wouter';
 import type { Procedure } from '../../domain/procedure.ts';
 import { type Cell, type Grid, gridOf, type Row } from '../model/ledger.ts';
+import { namesBeside } from '../model/names.ts';
 import { Tick } from '../parts/Choices.tsx';
 import type { ViewProps } from '../view.ts';
 import { words } from '../words.ts';
@@ -26,7 +27,9 @@ function CellView({ cell, name, row, column }: CellViewProps) {
       aria-label={saidOf(cell, name)}
       className={`cell mark-${cell.mark}${cell.turn ? ` turn-${cell.turn}` : ''}`}
     >
-      <span aria-hidden="true">{signOf(cell)}</span>
+      <span className="sign" aria-hidden="true">
+        {signOf(cell)}
+      </span>
     </td>
   );
 }
@@ -66,18 +69,22 @@ function Head({ procedure }: { readonly procedure: Procedure }) {
   );
 }
 
-const bare = (text: string): string => text.replace(/^the /, '');
-
 function Groups({ grid, procedure }: { readonly grid: Grid; readonly procedure: Procedure }) {
   return grid.groups.map((group) => (
     <tbody key={group.person ?? 'room'}>
       <tr className="group">
         <th colSpan={procedure.steps.length + 2} scope="rowgroup">
-          <span>{group.person === undefined ? 'The room' : words.person(procedure, group.person)}</span>
+          <span className="group-name">
+            {group.person === undefined ? 'The room' : words.person(procedure, group.person)}
+          </span>
         </th>
       </tr>
       {group.rows.map((row) => (
-        <RowView key={row.surface} row={row} name={bare(words.surface(procedure, row.surface))} />
+        <RowView
+          key={row.surface}
+          row={row}
+          name={namesBeside(procedure, group.person, words)(row.surface)}
+        />
       ))}
     </tbody>
   ));
@@ -94,8 +101,8 @@ function Table({ grid, procedure, open }: TableProps) {
   const table = useRef<HTMLTableElement>(null);
   const rows = grid.groups.flatMap((group) => group.rows);
   const enter = (cell: HTMLElement): void => {
-    const row = rows[Number(cell.dataset['row'])];
-    if (row) open(row.surface, Math.max(1, Number(cell.dataset['column'])));
+    const row = rows[Number(cell.dataset.row)];
+    if (row) open(row.surface, Math.max(1, Number(cell.dataset.column)));
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const cell = cellAt(event.target);
@@ -109,16 +116,10 @@ function Table({ grid, procedure, open }: TableProps) {
     const cell = cellAt(event.target);
     if (cell) enter(cell);
   };
+  // A table that is walked by arrow keys is a grid, and the grid's cells share its handlers.
+  const controls = { role: 'grid', onKeyDown, onClick } as const;
   return (
-    <table
-      ref={table}
-      // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-to-interactive-role -- a table walked by arrow keys
-      role="grid"
-      aria-labelledby="ledger-title"
-      className="ledger"
-      onKeyDown={onKeyDown}
-      onClick={onClick}
-    >
+    <table ref={table} {...controls} aria-labelledby="ledger-title" className="ledger">
       <Head procedure={procedure} />
       <Groups grid={grid} procedure={procedure} />
     </table>

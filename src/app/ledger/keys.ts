@@ -24,8 +24,8 @@ export function moveIn(table: HTMLElement, from: HTMLElement, event: KeyboardEve
   const move = MOVES[event.key];
   if (!move || event.altKey || event.metaKey) return false;
   const last = (from.parentElement?.children.length ?? 2) - 2;
-  const row = event.ctrlKey && event.key === 'Home' ? 0 : Number(from.dataset['row']);
-  const [toRow, toColumn] = move(row, Number(from.dataset['column']), last);
+  const row = event.ctrlKey && event.key === 'Home' ? 0 : Number(from.dataset.row);
+  const [toRow, toColumn] = move(row, Number(from.dataset.column), last);
   const to = table.querySelector<HTMLElement>(`[data-row="${toRow}"][data-column="${toColumn}"]`);
   if (!to) return event.key.startsWith('Arrow');
   from.tabIndex = -1;

@@ -32,31 +32,31 @@ export function LedgerLegend() {
     <ul className="legend ledger-legend" aria-label="Legend of the ledger">
       <li>
         <span className="cell mark-contaminated" aria-hidden="true">
-          ⬤
+          <span className="sign">⬤</span>
         </span>
         contaminated though nobody slips
       </li>
       <li>
         <span className="cell mark-slips" aria-hidden="true">
-          2
+          <span className="sign">2</span>
         </span>
         takes at least so many slips or circumstances
       </li>
       <li>
         <span className="cell mark-nothing" aria-hidden="true">
-          ·
+          <span className="sign">·</span>
         </span>
         nothing known
       </li>
       <li>
         <span className="cell mark-slips turn-suspect" aria-hidden="true">
-          1
+          <span className="sign">1</span>
         </span>
         became suspect or contaminated here
       </li>
       <li>
         <span className="cell mark-nothing turn-cleared" aria-hidden="true">
-          ·
+          <span className="sign">·</span>
         </span>
         cleaned, replaced or gone here
       </li>

@@ -65,7 +65,7 @@ function ofFixtures(
 }
 
 /** What touches what, one line each, always before by a slip; resting contacts last. */
-export function touchLines(procedure: Procedure, view: PictureView, words: Speaker): readonly string[] {
+function touchLines(procedure: Procedure, view: PictureView, words: Speaker): readonly string[] {
   return view.touches
     .filter(({ kind }) => kind === 'always')
     .map(({ a, b }) => `${words.surface(procedure, a)} touches ${words.surface(procedure, b)}`);

@@ -43,14 +43,14 @@ function headValue(fileText: string): Readonly<Record<string, unknown>> {
 /** Head of a file's text. Never throws: what cannot be read is left out. */
 export function headOf(fileText: string): Head {
   const value = headValue(fileText);
-  const about = text(value['about']);
-  const donning = text(value['donning']);
-  const source = sourceOf(value['source']);
-  const seen = text(record(value['source'])['seen']);
+  const about = text(value.about);
+  const donning = text(value.donning);
+  const source = sourceOf(value.source);
+  const seen = text(record(value.source).seen);
   return {
-    title: text(value['title']) ?? 'Procedure without a title',
-    kind: value['kind'] === 'donning' ? 'donning' : 'doffing',
-    invented: value['invented'] === true,
+    title: text(value.title) ?? 'Procedure without a title',
+    kind: value.kind === 'donning' ? 'donning' : 'doffing',
+    invented: value.invented === true,
     ...(about === undefined ? {} : { about }),
     ...(donning === undefined ? {} : { donning }),
     ...(source === undefined ? {} : { source }),

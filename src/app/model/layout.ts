@@ -9,7 +9,7 @@ export type Point = readonly [x: number, y: number];
 
 export const SIZES = {
   figure: 200,
-  chip: 168,
+  chip: 154,
   chipHeight: 31,
   chipGap: 4,
   top: 30,

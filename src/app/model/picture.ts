@@ -246,19 +246,21 @@ export interface PictureQuestion {
   readonly also?: readonly string[];
   /** Slips' contacts count as touching too. */
   readonly slips?: boolean;
+  /** Of the step's contacts only the surfaces of `also` are shown as touching. */
+  readonly alone?: boolean;
 }
 
 /** The picture of a step; undefined where there is no such step. */
 export function pictureOf(
   procedure: Procedure,
   board: Board,
-  { step, moment, shapes, also = [], slips = false }: PictureQuestion,
+  { step, moment, shapes, also = [], slips = false, alone = false }: PictureQuestion,
 ): PictureView | undefined {
   const at = board.steps[step];
   if (!at) return undefined;
   const touches = touchesOf(at.contacts);
   const active = touches.filter(({ kind }) => kind === 'always' || (slips && kind === 'slip'));
-  const touched = new Set([...active.flatMap(({ a, b }) => [a, b]), ...also]);
+  const touched = new Set([...(alone ? [] : active.flatMap(({ a, b }) => [a, b])), ...also]);
   const stage: Stage = { board, step, moment, touched };
   const scene = moment === 'before' ? at.before : at.after;
   const people = peopleIn(procedure, step, touched);

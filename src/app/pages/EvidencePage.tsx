@@ -4,6 +4,7 @@ import { Input, Label, SearchField } from 'react-aria-components';
 import { allEvidence, type EvidenceRecord, source } from '../../evidence/index.ts';
 import { searched, usesOf, valueText } from '../model/evidence.ts';
 import { StatusBadge } from '../parts/Badge.tsx';
+import { useTitle } from '../parts/useTitle.ts';
 
 /** Sentences, each with one full stop. */
 const sentences = (...parts: readonly (string | undefined)[]): string =>
@@ -57,6 +58,7 @@ function Record({ record }: { readonly record: EvidenceRecord }) {
 export function EvidencePage() {
   const [params, setParams] = useSearchParams();
   const search = params.get('find') ?? '';
+  useTitle('Evidence');
   const groups = searched(search);
   const count = groups.reduce((sum, group) => sum + group.records.length, 0);
   return (

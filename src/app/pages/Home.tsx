@@ -7,6 +7,7 @@ import { choiceFrom, shownFor, worstWalk } from '../model/findings.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Summary } from '../findings/Summary.tsx';
 import { FindingRow } from '../findings/FindingRow.tsx';
+import { useTitle } from '../parts/useTitle.ts';
 import { Waiting } from '../parts/Waiting.tsx';
 
 function ProcedureItem({ entry }: { readonly entry: Entry }) {
@@ -77,6 +78,7 @@ function Demo({ entry }: { readonly entry: Entry }) {
 
 export function Home() {
   const opened = useOpened();
+  useTitle('');
   const [demo, ...rest] = LIBRARY;
   const own = rest.filter((entry) => entry.invented);
   const published = rest.filter((entry) => !entry.invented);

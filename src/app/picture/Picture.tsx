@@ -5,6 +5,7 @@ import type { Procedure } from '../../domain/procedure.ts';
 import type { Board } from '../model/board.ts';
 import { describePicture } from '../model/describe.ts';
 import { layoutOf, type PersonSpot, SIZES } from '../model/layout.ts';
+import { bare, namesBeside } from '../model/names.ts';
 import { type Moment, type PictureView, pictureOf } from '../model/picture.ts';
 import { Scroll } from '../parts/Scroll.tsx';
 import { words } from '../words.ts';
@@ -16,14 +17,6 @@ import { type PatternIds, patternIds, Patterns } from './Patterns.tsx';
 import { Chair, Fixtures, Ground } from './Room.tsx';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const bare = (text: string): string => text.replace(/^the /, '');
-
-/** A surface's name beside the person whose it is: without the owner. */
-const nameIn = (procedure: Procedure, person: string) => {
-  const owner = bare(words.person(procedure, person));
-  const owned = new RegExp(`(the )?${owner}['’]s `);
-  return (surface: string): string => bare(words.surface(procedure, surface).replace(owned, 'the '));
-};
 
 interface PersonProps {
   readonly spot: PersonSpot;
@@ -57,7 +50,7 @@ function Person({ spot, layout, ids, procedure }: PersonProps) {
           </text>
         </g>
       </g>
-      <Chips spot={spot} ids={ids} nameOf={nameIn(procedure, person.id)} />
+      <Chips spot={spot} ids={ids} nameOf={namesBeside(procedure, person.id, words)} />
     </>
   );
 }
@@ -70,6 +63,8 @@ export interface PictureProps {
   readonly link?: Link | undefined;
   /** Draw what only a slip would touch as well. */
   readonly slips?: boolean;
+  /** Draw no contact but the link. */
+  readonly alone?: boolean;
 }
 
 /** The contacts that are drawn, numbered as they are listed. */
@@ -80,19 +75,19 @@ export function numbered(view: PictureView, slips: boolean): readonly NumberedTo
 }
 
 /** The view of a step as the picture and its words need it. */
-export function viewOf({ procedure, board, step, moment, link, slips = false }: PictureProps) {
+export function viewOf({ procedure, board, step, moment, link, slips = false, alone = false }: PictureProps) {
   const also = link ? [link.to, ...(link.from === undefined ? [] : [link.from])] : [];
-  return pictureOf(procedure, board, { step, moment, shapes: shapesOf, also, slips });
+  return pictureOf(procedure, board, { step, moment, shapes: shapesOf, also, slips, alone });
 }
 
 export function Picture(props: PictureProps) {
-  const { procedure, moment, link, slips = false } = props;
+  const { procedure, moment, link, slips = false, alone = false } = props;
   const id = useId().replaceAll(/[^\w-]/g, '');
   const view = viewOf(props);
   if (!view) return null;
   const ids = patternIds(id);
   const layout = layoutOf(view, MEASURES);
-  const touches = moment === 'before' ? numbered(view, slips) : [];
+  const touches = moment === 'before' && !alone ? numbered(view, slips) : [];
   return (
     <Scroll className="picture-scroll" label="Picture of the step">
       <svg
@@ -100,7 +95,7 @@ export function Picture(props: PictureProps) {
         viewBox={`0 0 ${layout.width} ${layout.height}`}
         role="img"
         aria-label={describePicture(procedure, view, words).join(' ')}
-        style={{ minWidth: `${Math.min(layout.width, 700) * 0.86}px` }}
+        style={{ minWidth: `${layout.width * 0.74}px` }}
       >
         <Patterns ids={ids} />
         {layout.people.map((spot) => (

@@ -1,6 +1,6 @@
 // The room under and behind the figures: the floor or mat they stand on, the chair they sit on, and the fixtures at hand.
 import type { FixtureKindId } from '../../domain/room.ts';
-import { type FixtureSpot, SIZES } from '../model/layout.ts';
+import type { FixtureSpot } from '../model/layout.ts';
 import { wrapped } from '../model/wrap.ts';
 import { FIXTURE_DRAWINGS } from './fixtures.ts';
 import { fillOf, type PatternIds } from './Patterns.tsx';
@@ -67,5 +67,3 @@ export function Ground({
     </>
   );
 }
-
-export const STRIP_TOP = SIZES.top + SIZES.figureHeight;

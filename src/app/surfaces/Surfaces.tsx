@@ -4,7 +4,6 @@ import { useState } from 'react';
 import type { Combination, SurfaceVerdict } from '../../check/finding.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import { StatusBadge } from '../parts/Badge.tsx';
-import { Scroll } from '../parts/Scroll.tsx';
 import type { ViewProps } from '../view.ts';
 import { byWorst, chanceRange, statusOf } from '../model/verdicts.ts';
 import { words } from '../words.ts';
@@ -43,10 +42,9 @@ function Orders({ verdict }: { readonly verdict: SurfaceVerdict }) {
   const orders = Object.entries(verdict.combinationsByOrder).filter(([, count]) => count !== '0');
   return (
     <table className="orders">
-      <caption>Minimal combinations by size: {verdict.combinationCount} in all, counted exactly</caption>
       <thead>
         <tr>
-          <th scope="row">Slips and circumstances together</th>
+          <th scope="row">Slips and circumstances in it</th>
           {orders.map(([order]) => (
             <th key={order} scope="col">
               {order}
@@ -103,6 +101,7 @@ function One({ verdict, procedure }: { readonly verdict: SurfaceVerdict; readonl
               slips’ chances; rests on {words.status(statusOf(events))}). As the procedure ends:{' '}
               {words.barriers(verdict.barriersAtEnd)}.
             </p>
+            <h3>Minimal combinations by size: {verdict.combinationCount} in all, counted exactly</h3>
             <Orders verdict={verdict} />
             <h3>Smallest combinations</h3>
             <Combinations all={verdict.combinations} procedure={procedure} />
@@ -125,28 +124,17 @@ function Importance({
   return (
     <>
       <h3>What carries the chance</h3>
-      <Scroll className="scroll" label="What carries the chance">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Slip or circumstance</th>
-              <th scope="col">Share of the chance that goes without it (Fussell-Vesely)</th>
-              <th scope="col">Rests on</th>
-            </tr>
-          </thead>
-          <tbody>
-            {verdict.importance.map(({ event, fussellVesely }) => (
-              <tr key={event}>
-                <td>{words.event(procedure, event)}</td>
-                <td>{Math.round(fussellVesely * 100)} %</td>
-                <td>
-                  <StatusBadge status={statusOf([event])} />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
+      <p className="quiet">Share of the chance that goes if it never happens (Fussell-Vesely importance).</p>
+      <ul className="shares">
+        {verdict.importance.map(({ event, fussellVesely }) => (
+          <li key={event}>
+            <b>{Math.round(fussellVesely * 100)} %</b>
+            <span>
+              {words.event(procedure, event)} <StatusBadge status={statusOf([event])} />
+            </span>
+          </li>
+        ))}
+      </ul>
     </>
   );
 }
