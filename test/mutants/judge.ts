@@ -88,8 +88,10 @@ export function checkup(procedure: Procedure, counterpart: Procedure | undefined
 }
 
 /** A finding's code and place: what and whom it is about. Not the step's number, which a mutation shifts. */
-const placeOf = ({ code, surface, params, agent }: Finding): string =>
-  JSON.stringify([code, surface, agent, Object.entries(params).toSorted()]);
+function placeOf({ code, surface, params, agent }: Finding): string {
+  const about = Object.entries(params).map(([name, value]) => `${name}=${value}`);
+  return [code, surface, agent, ...about.toSorted()].join(' ');
+}
 
 function counted(findings: readonly Finding[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();

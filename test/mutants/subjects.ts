@@ -32,10 +32,10 @@ export const SUBJECTS: readonly Subject[] = files
   }));
 
 export const mutantsOf = (subject: Subject): readonly Mutant[] =>
-  OPERATORS.flatMap(({ id, sites }) =>
-    sites(subject.procedure).map(({ at, steps }) => ({
+  OPERATORS.flatMap((operator) =>
+    operator.sites(subject.procedure).map(({ at, steps }) => ({
       subject,
-      operator: id,
+      operator: operator.id,
       at,
       procedure: { ...subject.procedure, steps },
     })),
