@@ -73,6 +73,11 @@ export interface Mend {
   /** Codes and surfaces of findings that go, and of new ones (a redesign can add routes). */
   readonly gone: readonly string[];
   readonly added: readonly string[];
+  /**
+   * Slips and circumstances that alone reach a protected surface only once the edit is made, as `event surface`; a place
+   * that was one slip away before may get another (Wong 2019). Absent where there is none.
+   */
+  readonly newSlips?: readonly string[];
 }
 
 export interface Finding {

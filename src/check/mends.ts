@@ -78,14 +78,24 @@ const compareFaults = (before: Measure, after: Measure): boolean =>
 const difference = (a: ReadonlySet<string>, b: ReadonlySet<string>): readonly string[] =>
   [...a].filter((key) => !b.has(key));
 
+/** A surface that stood open before needs no slip then, so what reaches it now is not new. */
+function newSlips(before: Score, after: Score): readonly string[] {
+  const known = before.alone();
+  return [...after.alone()].filter(
+    (key) => !known.has(key) && before.barriers.get(key.split(' ')[1] ?? '') !== 0,
+  );
+}
+
 function mendOf(finding: Finding, edit: Edit, before: Score, after: Score): Mend {
   const surface = finding.surface;
+  const opened = newSlips(before, after);
   return {
     edit,
     before: before.measure,
     after: after.measure,
     gone: difference(before.keys, after.keys),
     added: difference(after.keys, before.keys),
+    ...(opened.length > 0 ? { newSlips: opened } : {}),
     ...(surface !== undefined && before.barriers.has(surface)
       ? {
           barriers: {
@@ -104,9 +114,11 @@ const MENDABLE: ReadonlySet<FindingKind> = new Set(['open', 'one-slip', 'practic
 const newRoutes = ({ gone, added }: Mend): number =>
   added.filter((key) => !gone.includes(key.replace('one-slip.', 'open.'))).length;
 
-/** Fewer new ways to slip first, then the better measure. */
+const slipCount = (mend: Mend): number => mend.newSlips?.length ?? 0;
+
+/** Fewer new ways to slip first, then fewer places with one, then the better measure. */
 function byWorth(a: Mend, b: Mend): number {
-  return newRoutes(a) - newRoutes(b) || compareMeasures(a.after, b.after);
+  return slipCount(a) - slipCount(b) || newRoutes(a) - newRoutes(b) || compareMeasures(a.after, b.after);
 }
 
 /** Tries mends for every finding of a kind that can be mended. Edits shared by findings are worked out once. */

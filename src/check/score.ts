@@ -6,7 +6,7 @@ import type { Procedure } from '../domain/procedure.ts';
 import { leastEvents } from '../engine/barriers.ts';
 import { chancesOf } from '../engine/chance.ts';
 import type { Diagram } from '../engine/diagram.ts';
-import { evaluate, union } from '../engine/walk.ts';
+import { aloneIn, evaluate, union } from '../engine/walk.ts';
 import { isAccepted } from './acceptance.ts';
 import { CLASS_GROUPS } from './analysis.ts';
 import { eventChances } from './chances.ts';
@@ -38,6 +38,8 @@ export interface Score {
   readonly keys: ReadonlySet<string>;
   /** Whether these events alone reach a surface. */
   reaches(surface: string, events: readonly string[]): boolean;
+  /** Every event that alone reaches a protected surface, as `event surface`; worked out when first asked for. */
+  alone(): ReadonlySet<string>;
 }
 
 type Four = readonly [number, number, number, number];
@@ -96,6 +98,22 @@ function reacher(scored: Scored): Score['reaches'] {
   };
 }
 
+function loner(scored: Scored): Score['alone'] {
+  let known: ReadonlySet<string> | undefined;
+  return () => {
+    known ??= new Set(
+      scored.surfaces.flatMap((surface, index) =>
+        surface.protected
+          ? aloneIn(scored.diagram, scored.judged[index] ?? 0).map(
+              (event) => `${scored.events[event]?.key ?? ''} ${surface.id}`,
+            )
+          : [],
+      ),
+    );
+    return known;
+  };
+}
+
 /** Scores one procedure, worked out. Valid as long as its diagram forgets nothing. */
 export function scoreOf(scored: Scored): Score {
   const barriers = barriersBySurface(scored);
@@ -114,5 +132,11 @@ export function scoreOf(scored: Scored): Score {
     ).length,
     seconds: secondsOf(scored.performed.map((result) => result.technique)),
   };
-  return { measure, barriers, keys: keysOf(scored, barriers), reaches: reacher(scored) };
+  return {
+    measure,
+    barriers,
+    keys: keysOf(scored, barriers),
+    reaches: reacher(scored),
+    alone: loner(scored),
+  };
 }

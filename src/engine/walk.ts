@@ -39,6 +39,16 @@ export function evaluate(diagram: Diagram, root: Node, isTrue: (event: number) =
   return node === TRUE;
 }
 
+/** The events that open a monotone condition alone, in the order of the diagram; none where it stands open. */
+export function aloneIn(diagram: Diagram, root: Node): number[] {
+  const opens = (node: Node): boolean => evaluate(diagram, node, () => false);
+  const found: number[] = [];
+  if (opens(root)) return found;
+  for (let node = root; node > TRUE; node = diagram.low[node]!)
+    if (opens(diagram.high[node]!)) found.push(diagram.variable[node]!);
+  return found;
+}
+
 /** The union of many conditions, halves first so that intermediate results stay small. */
 export function union(diagram: Diagram, roots: readonly Node[]): Node {
   if (roots.length === 0) return FALSE;

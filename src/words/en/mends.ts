@@ -116,6 +116,16 @@ function addedLines(setting: Setting, { gone, added }: Mend): readonly string[] 
   ];
 }
 
+/** Ways to get there by one slip that were none before; shown by their places, worst first as the check lists them. */
+function slipLines(setting: Setting, keys: readonly string[]): readonly string[] {
+  if (keys.length === 0) return [];
+  const places = [...new Set(keys.map((key) => surfacePhrase(setting, whereIn(key)).text))];
+  const more = places.length > SHOWN ? [`and ${places.length - SHOWN} more`] : [];
+  return [
+    `New single slips or circumstances: ${keys.length} (to ${[...places.slice(0, SHOWN), ...more].join('; ')})`,
+  ];
+}
+
 export function mendWords(setting: Setting, mend: Mend): MendWords {
   const { barriers } = mend;
   const moved = barriers && barriers.before !== barriers.after;
@@ -126,6 +136,7 @@ export function mendWords(setting: Setting, mend: Mend): MendWords {
       ...changedLines(mend.before, mend.after),
       ...(mend.gone.length > 0 ? [`Findings that go: ${mend.gone.length}`] : []),
       ...addedLines(setting, mend),
+      ...slipLines(setting, mend.newSlips ?? []),
     ],
   };
 }
