@@ -11,4 +11,6 @@ export interface ViewProps {
   readonly board: Board;
   readonly shown: readonly Shown[];
   readonly choice: AgentChoice;
+  /** Whether mends and variants have been tried. */
+  readonly complete: boolean;
 }

@@ -12,7 +12,6 @@ import { RouteWalk } from './RouteWalk.tsx';
 
 interface FindingPageProps extends ViewProps {
   readonly findingKey: string | undefined;
-  readonly complete: boolean;
 }
 
 function Slips({
@@ -41,8 +40,8 @@ function Slips({
   );
 }
 
-export function FindingPage({ findingKey, complete, ...view }: FindingPageProps) {
-  const { id, judged, shown, choice } = view;
+export function FindingPage({ findingKey, ...view }: FindingPageProps) {
+  const { id, judged, shown, choice, complete } = view;
   const found = shown.find((one) => one.key === findingKey);
   const at = shown.findIndex((one) => one.key === findingKey);
   if (!found) {

@@ -1,6 +1,6 @@
 // How many findings of each kind, in honest words: a zero says what was not found, never that all is well.
 import type { FindingKind } from '../../check/finding.ts';
-import { countsOf, type Shown } from '../model/findings.ts';
+import { type Count, countsOf, type Shown } from '../model/findings.ts';
 import { words } from '../words.ts';
 
 /** What each count is a count of. */
@@ -16,33 +16,55 @@ const MEANS: Readonly<Record<FindingKind, string>> = {
 
 const NONE = 'none found by this check';
 
+interface OneCountProps {
+  readonly count: Count;
+  /** Not tried yet: no number, lest a nought be read as a result. */
+  readonly waiting: boolean;
+  readonly compact: boolean;
+}
+
+function OneCount({ count: { kind, open, accepted }, waiting, compact }: OneCountProps) {
+  const means = waiting ? 'being tried now' : open === 0 ? NONE : MEANS[kind];
+  return (
+    <li className={`count kind-${kind}`}>
+      <span className={open > 0 ? 'figure some' : 'figure'}>{waiting ? '…' : open}</span>
+      <span>
+        <b>{words.findingKind(kind)}</b>
+        {!compact && (
+          <span className="quiet">
+            {means}
+            {accepted > 0 && `; ${accepted} accepted in writing`}
+          </span>
+        )}
+        {compact && waiting && <span className="visually-hidden">: {means}</span>}
+      </span>
+    </li>
+  );
+}
+
 interface SummaryProps {
   readonly shown: readonly Shown[];
   readonly title: string;
   readonly level: 2 | 3;
+  /** Whether mends and variants have been tried: until then nothing can be said of variants. */
+  readonly complete: boolean;
   /** Names and numbers only. */
   readonly compact?: boolean;
 }
 
-export function Summary({ shown, title, level, compact = false }: SummaryProps) {
+export function Summary({ shown, title, level, complete, compact = false }: SummaryProps) {
   const Heading = `h${level}` as const;
   return (
     <section className={compact ? 'summary compact' : 'summary'}>
       <Heading>{title}</Heading>
       <ul className="counts">
-        {countsOf(shown).map(({ kind, open, accepted }) => (
-          <li key={kind} className={`count kind-${kind}`}>
-            <span className="figure">{open}</span>
-            <span>
-              <b>{words.findingKind(kind)}</b>
-              {!compact && (
-                <span className="quiet">
-                  {open === 0 ? NONE : MEANS[kind]}
-                  {accepted > 0 && `; ${accepted} accepted in writing`}
-                </span>
-              )}
-            </span>
-          </li>
+        {countsOf(shown).map((count) => (
+          <OneCount
+            key={count.kind}
+            count={count}
+            waiting={count.kind === 'variant' && !complete}
+            compact={compact}
+          />
         ))}
       </ul>
       <p className="quiet">

@@ -13,10 +13,12 @@ export const SIZES = {
   chipHeight: 31,
   chipGap: 4,
   top: 30,
-  figureHeight: 440,
+  figureHeight: 450,
+  /** Top of the ground, from the top of the figure. */
+  ground: 424,
   gap: 14,
   strip: 74,
-  fixture: 92,
+  fixture: 86,
 } as const;
 
 /** More labels than this are counted only; the ledger has them all. */
@@ -34,6 +36,8 @@ export interface PersonSpot {
   /** Right edge of figure and labels. */
   readonly right: number;
   readonly chips: readonly Chip[];
+  /** What one stands on, drawn under the feet. */
+  readonly ground?: FixtureView;
   /** Whether the labels stand left of the figure. */
   readonly outer: boolean;
   /** Hidden surfaces for which there was no room. */
@@ -69,7 +73,7 @@ function chipsOf(person: PersonView, x: number): readonly Chip[] {
   }));
 }
 
-function peopleSpots(people: readonly PersonView[]): readonly PersonSpot[] {
+function peopleSpots({ people, fixtures }: PictureView): readonly PersonSpot[] {
   let left = 0;
   return people.map((person, index) => {
     // Of several, the first has labels on the outer side, so that contacts between people do not cross them.
@@ -78,7 +82,16 @@ function peopleSpots(people: readonly PersonView[]): readonly PersonSpot[] {
     const x = outer ? left + room : left;
     const chips = chipsOf(person, outer ? left : left + SIZES.figure + 4);
     left += SIZES.figure + room + SIZES.gap;
-    return { person, x, right: left - SIZES.gap, outer, chips, more: person.hidden.length - chips.length };
+    const ground = fixtures.find((one) => one.fixture === person.standing);
+    return {
+      person,
+      x,
+      ...(ground ? { ground } : {}),
+      right: left - SIZES.gap,
+      outer,
+      chips,
+      more: person.hidden.length - chips.length,
+    };
   });
 }
 
@@ -94,11 +107,21 @@ function fixtureSpots(fixtures: readonly FixtureView[], width: number): readonly
   }));
 }
 
-function figureAnchors(spot: PersonSpot, measures: Measures, anchors: Map<string, Point>): void {
+function figureAnchors(
+  spot: PersonSpot,
+  fixtures: readonly FixtureView[],
+  measures: Measures,
+  anchors: Map<string, Point>,
+): void {
   const place = (surface: string, at: Point | undefined): void => {
     if (at && !anchors.has(surface)) anchors.set(surface, [spot.x + at[0], SIZES.top + at[1]]);
   };
   const inset = spot.outer ? SIZES.chip - 14 : 6;
+  // Whatever one stands on is drawn under the feet.
+  if (spot.ground)
+    anchors.set(spot.ground.surface, [spot.x + SIZES.figure / 2, SIZES.top + SIZES.ground + 3]);
+  const chair = fixtures.find((one) => one.fixture === spot.person.seated);
+  if (chair) anchors.set(chair.surface, [spot.x + 54, SIZES.top + 262]);
   for (const chip of spot.chips) anchors.set(chip.surface, [chip.x + inset, chip.y + SIZES.chipHeight / 2]);
   for (const { place: at, surface } of spot.person.bare) place(surface, measures.placeAt(at));
   for (const surface of spot.person.drawn) {
@@ -109,12 +132,14 @@ function figureAnchors(spot: PersonSpot, measures: Measures, anchors: Map<string
 
 /** Lays the picture out. */
 export function layoutOf(picture: PictureView, measures: Measures): Layout {
-  const people = peopleSpots(picture.people);
+  const people = peopleSpots(picture);
+  const underfoot = people.map((spot) => spot.ground?.fixture);
   const width = Math.max(widthOf(people), SIZES.figure + SIZES.chip);
-  const fixtures = fixtureSpots(picture.fixtures, width);
+  const others = picture.fixtures.filter((one) => !underfoot.includes(one.fixture));
+  const fixtures = fixtureSpots(others, width);
   const anchors = new Map<string, Point>();
-  for (const spot of people) figureAnchors(spot, measures, anchors);
-  for (const { surface, x, y } of fixtures) anchors.set(surface, [x + 24, y + 22]);
+  for (const spot of people) figureAnchors(spot, fixtures, measures, anchors);
+  for (const { surface, x, y } of fixtures) if (!anchors.has(surface)) anchors.set(surface, [x + 24, y + 22]);
   const rows =
     fixtures.length === 0 ? 0 : (fixtures.at(-1)?.y ?? 0) - SIZES.top - SIZES.figureHeight + SIZES.strip;
   return { width, height: SIZES.top + SIZES.figureHeight + Math.max(rows, 4), people, fixtures, anchors };

@@ -8,6 +8,7 @@ import { OpenFile } from '../parts/OpenFile.tsx';
 import { Summary } from '../findings/Summary.tsx';
 import { FindingRow } from '../findings/FindingRow.tsx';
 import { useTitle } from '../parts/useTitle.ts';
+import { words } from '../words.ts';
 import { Waiting } from '../parts/Waiting.tsx';
 
 function ProcedureItem({ entry }: { readonly entry: Entry }) {
@@ -54,7 +55,12 @@ function Demo({ entry }: { readonly entry: Entry }) {
       <Waiting progress={progress} />
       {judged && (
         <>
-          <Summary shown={shown} title="What the check finds in it" level={3} />
+          <Summary
+            shown={shown}
+            title="What the check finds in it"
+            level={3}
+            complete={progress.result?.complete ?? false}
+          />
           <ul className="rows">
             {shown.slice(0, 4).map((one) => (
               <FindingRow key={one.key} id={entry.id} shown={one} procedure={judged.procedure} />
@@ -90,6 +96,11 @@ export function Home() {
         where contamination can get to skin, mucosa, underclothes or the clean side: though nobody slips, or
         with how many slips. Each finding shows its route step by step, and the mends that were tried.
       </p>
+      <ul className="plain caution-box" aria-label="Before you use it">
+        {words.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
       {demo && <Demo entry={demo} />}
       <section aria-labelledby="open-title">
         <h2 id="open-title">Your own procedure</h2>

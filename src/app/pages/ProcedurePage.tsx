@@ -62,13 +62,12 @@ function useAgent(judged: Judged | undefined): readonly [AgentChoice, (choice: A
 interface BodyProps extends ViewProps {
   readonly view: string;
   readonly findingKey: string | undefined;
-  readonly complete: boolean;
 }
 
-function Body({ view, findingKey, complete, ...props }: BodyProps) {
+function Body({ view, findingKey, ...props }: BodyProps) {
   if (view === 'ledger') return <Ledger {...props} />;
   if (view === 'surfaces') return <Surfaces {...props} />;
-  if (view === 'finding') return <FindingPage {...props} findingKey={findingKey} complete={complete} />;
+  if (view === 'finding') return <FindingPage {...props} findingKey={findingKey} />;
   return <Steps {...props} />;
 }
 

@@ -27,7 +27,7 @@ interface PersonProps {
 
 function Person({ spot, layout, ids, procedure }: PersonProps) {
   const { person } = spot;
-  const ground = layout.fixtures.find((one) => one.fixture === person.standing);
+  const chair = layout.fixtures.find((one) => one.fixture === person.seated);
   const zone = person.zone.replaceAll('-', ' ');
   return (
     <>
@@ -39,8 +39,12 @@ function Person({ spot, layout, ids, procedure }: PersonProps) {
           {person.seated ? `sits on ${person.seated.replaceAll('-', ' ')}` : `in ${zone}`}
         </text>
         <g transform={`translate(0 ${SIZES.top})`}>
-          {person.seated && <Chair />}
-          <Ground fixture={ground} ids={ids} />
+          {person.seated && <Chair chair={chair} ids={ids} />}
+          <Ground
+            ground={spot.ground}
+            name={bare(words.surface(procedure, `room.${person.standing}`))}
+            ids={ids}
+          />
           <Figure person={person} ids={ids} />
           <text x="14" y="268" className="side-label">
             R
