@@ -7,6 +7,7 @@ import { HEAD } from './claims/head.ts';
 import { HELPERS } from './claims/helpers.ts';
 import { ROOM } from './claims/room.ts';
 import { SUIT } from './claims/suit.ts';
+import { WHOLE } from './claims/whole.ts';
 
 /** Numbers that were never given to a claim. */
 export const NOT_IN_THE_NOTE: readonly string[] = ['V19', 'V33'];
@@ -21,4 +22,5 @@ export const CLAIMS: readonly Claim[] = [
   ...SUIT,
   ...FEET,
   ...ROOM,
+  ...WHOLE,
 ].sort((a, b) => number(a) - number(b));
