@@ -89,21 +89,23 @@ export class SideRun {
 
   /** Leaves out the base's next step. */
   skip(): void {
-    const surfaces = this.#known();
-    this.#room(surfaces);
-    this.at += 1;
-    for (let surface = 0; surface < surfaces; surface += 1) {
-      const state = this.#differs[surface]! & 1 ? this.#moment.state[surface]! : this.#row(surface, -1);
-      const ever = this.#differs[surface]! & 2 ? this.#moment.ever[surface]! : this.#ever(surface, -1);
-      this.#keep(surface, state, this.#row(surface), ever, this.#ever(surface));
+    const { changed } = this.#track;
+    const { state, ever } = this.#moment;
+    const surfaces = changed[this.at]!;
+    for (const surface of surfaces) {
+      state[surface] = this.#state(surface);
+      ever[surface] = this.#was(surface);
     }
+    this.at += 1;
+    for (const surface of surfaces)
+      this.#keep(surface, state[surface]!, this.#row(surface), ever[surface]!, this.#ever(surface));
   }
 
   /** A step that the base does not have here. */
   other(step: Step): void {
     const result = this.#interpreter.perform(this.#scene, step, this.at);
     this.#analysis.diagram.extend(this.#interpreter.registry.events.length);
-    this.#room(this.#known());
+    this.#room(this.#interpreter.registry.surfaces.length);
     for (const operation of result.operations) this.#perform(operation);
     this.problems += result.problems.length;
     this.#scene = result.after;
@@ -119,10 +121,9 @@ export class SideRun {
     }
   }
 
-  #known = (): number => this.#interpreter.registry.surfaces.length;
-  #row = (surface: number, back = 0): number => rowAt(this.#track, this.at + back, surface);
-  #ever = (surface: number, back = 0): number =>
-    everAt(this.#track, this.at + back, surface, this.#interpreter.registry.surfaces[surface]!.protected);
+  #row = (surface: number): number => rowAt(this.#track, this.at, surface);
+  #ever = (surface: number): number =>
+    everAt(this.#track, this.at, surface, this.#interpreter.registry.surfaces[surface]!.protected);
   #state = (surface: number): number =>
     this.#differs[surface]! & 1 ? this.#moment.state[surface]! : this.#row(surface);
   #was = (surface: number): number =>

@@ -24,6 +24,8 @@ export interface Track {
   readonly scenes: readonly Scene[];
   /** Problems in all steps before this one. */
   readonly problems: readonly number[];
+  /** Per step: the surfaces whose condition or past is not the same before and after it. */
+  readonly changed: readonly Int32Array[];
   /** Surfaces that the base knows. */
   readonly width: number;
   /** Row k is before step k; one column per surface. */
@@ -45,6 +47,17 @@ function trodden(analysis: Analysis, step: number): readonly Trodden[] {
   });
 }
 
+function changedIn({ compiled, conditions }: Analysis, step: number): Int32Array {
+  const width = compiled.plan.surfaces.length;
+  const { rows, everRows } = conditions;
+  const changed: number[] = [];
+  for (let surface = 0; surface < width; surface += 1) {
+    const [before, after] = [step * width + surface, (step + 1) * width + surface];
+    if (rows[before] !== rows[after] || everRows[before] !== everRows[after]) changed.push(surface);
+  }
+  return Int32Array.from(changed);
+}
+
 export function trackOf(analysis: Analysis): Track {
   const { compiled, conditions } = analysis;
   const { performed, interpreter } = compiled;
@@ -54,6 +67,7 @@ export function trackOf(analysis: Analysis): Track {
     steps: performed.map((_, step) => trodden(analysis, step)),
     scenes: [interpreter.start.scene, ...performed.map(({ after }) => after)],
     problems,
+    changed: performed.map((_, step) => changedIn(analysis, step)),
     width: compiled.plan.surfaces.length,
     rows: conditions.rows,
     everRows: conditions.everRows,
