@@ -71,6 +71,21 @@ function touchLines(procedure: Procedure, view: PictureView, words: Speaker): re
     .map(({ a, b }) => `${words.surface(procedure, a)} touches ${words.surface(procedure, b)}`);
 }
 
+/** What is cleaned, and what of it does not count against the agent. */
+export function cleanedLines(procedure: Procedure, view: PictureView, words: Speaker): readonly string[] {
+  const of = (credited: boolean): readonly string[] =>
+    view.cleaned
+      .filter((one) => one.credited === credited)
+      .map(({ surface }) => words.surface(procedure, surface));
+  const [counted, not] = [of(true), of(false)];
+  return [
+    ...(counted.length > 0 ? [`Cleaned in this step, unless it goes wrong: ${listed(counted)}.`] : []),
+    ...(not.length > 0
+      ? [`Wiped or rubbed, which does not count against this agent here: ${listed(not)}.`]
+      : []),
+  ];
+}
+
 /** The picture as sentences. */
 export function describePicture(procedure: Procedure, view: PictureView, words: Speaker): readonly string[] {
   const touching = view.moment === 'before' ? touchLines(procedure, view, words) : [];
@@ -79,5 +94,6 @@ export function describePicture(procedure: Procedure, view: PictureView, words: 
     ...view.people.flatMap((person) => ofPerson(procedure, person, words)),
     ...ofFixtures(procedure, view.fixtures, words),
     ...(touching.length > 0 ? [`In this step ${listed(touching)}.`] : []),
+    ...(view.moment === 'before' ? cleanedLines(procedure, view, words) : []),
   ];
 }

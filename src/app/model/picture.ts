@@ -17,6 +17,8 @@ export interface SeenSurface {
   readonly least: number;
   readonly mark: Mark;
   readonly touched: boolean;
+  /** Wiped or rubbed in this step. */
+  readonly cleaned: boolean;
   readonly changed: boolean;
 }
 
@@ -66,12 +68,19 @@ export interface Touch {
   readonly events: readonly number[];
 }
 
+export interface Cleaned {
+  readonly surface: string;
+  readonly credited: boolean;
+}
+
 export interface PictureView {
   readonly step: number;
   readonly moment: Moment;
   readonly people: readonly PersonView[];
   readonly fixtures: readonly FixtureView[];
   readonly touches: readonly Touch[];
+  /** What is wiped or rubbed, and whether that counts against the agent at all. */
+  readonly cleaned: readonly Cleaned[];
 }
 
 /** Which parts of an item the drawing shows. */
@@ -82,9 +91,10 @@ interface Stage {
   readonly step: number;
   readonly moment: Moment;
   readonly touched: ReadonlySet<string>;
+  readonly cleaned: ReadonlySet<string>;
 }
 
-function seen({ board, step, moment, touched }: Stage, surface: string): SeenSurface {
+function seen({ board, step, moment, touched, cleaned }: Stage, surface: string): SeenSurface {
   const [before, after] = [leastAt(board, surface, step - 1), leastAt(board, surface, step)];
   const least = moment === 'before' ? before : after;
   return {
@@ -92,6 +102,7 @@ function seen({ board, step, moment, touched }: Stage, surface: string): SeenSur
     least,
     mark: markOf(least),
     touched: moment === 'before' && touched.has(surface),
+    cleaned: moment === 'before' && cleaned.has(surface),
     changed: moment === 'after' && before !== after,
   };
 }
@@ -177,7 +188,7 @@ function hiddenOf(stage: Stage, body: Body, drawn: ReadonlySet<string>): readonl
   return [...new Set([...worn, ...skin, ...(stage.moment === 'before' ? coming : [])])]
     .filter((id) => !drawn.has(id) && outermostBare(body, id) === undefined)
     .map((id) => seen(stage, id))
-    .filter((one) => one.touched || one.changed || one.mark !== 'nothing')
+    .filter((one) => one.touched || one.cleaned || one.changed || one.mark !== 'nothing')
     .toSorted(
       (one, other) => Number(other.touched) - Number(one.touched) || RANK[one.mark] - RANK[other.mark],
     );
@@ -261,7 +272,8 @@ export function pictureOf(
   const touches = touchesOf(at.contacts);
   const active = touches.filter(({ kind }) => kind === 'always' || (slips && kind === 'slip'));
   const touched = new Set([...(alone ? [] : active.flatMap(({ a, b }) => [a, b])), ...also]);
-  const stage: Stage = { board, step, moment, touched };
+  const cleaned = new Set(alone ? [] : at.cleaned.map(({ surface }) => surface));
+  const stage: Stage = { board, step, moment, touched, cleaned };
   const scene = moment === 'before' ? at.before : at.after;
   const people = peopleIn(procedure, step, touched);
   return {
@@ -273,5 +285,6 @@ export function pictureOf(
     }),
     fixtures: fixturesIn(stage, procedure, scene, people),
     touches,
+    cleaned: [...new Map(at.cleaned.map((one) => [one.surface, one])).values()],
   };
 }

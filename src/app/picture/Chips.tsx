@@ -2,6 +2,7 @@
 import { type Chip, type PersonSpot, SIZES } from '../model/layout.ts';
 import { wrapped } from '../model/wrap.ts';
 import { fillOf, type PatternIds } from './Patterns.tsx';
+import { ringOf } from './ring.ts';
 
 interface ChipsProps {
   readonly spot: PersonSpot;
@@ -12,7 +13,7 @@ interface ChipsProps {
 function OneChip({ chip, ids, nameOf }: { readonly chip: Chip } & Omit<ChipsProps, 'spot'>) {
   const fill = fillOf(ids, chip.mark);
   const lines = wrapped(nameOf(chip.surface), 21, 2);
-  const ring = chip.touched ? 'ring touched' : chip.changed ? 'ring changed' : undefined;
+  const ring = ringOf(chip);
   return (
     <g transform={`translate(${chip.x} ${chip.y})`}>
       <rect width={SIZES.chip - 8} height={SIZES.chipHeight} rx="4" className="chip" />

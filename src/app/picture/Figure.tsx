@@ -3,6 +3,7 @@
 import { placeName, type Side, sideOf } from '../../domain/places.ts';
 import type { PersonView, SeenLayer, SeenPart, SeenPlace, SeenSurface } from '../model/picture.ts';
 import { fillOf, type PatternIds } from './Patterns.tsx';
+import { ringOf } from './ring.ts';
 import { BODY, DRAWINGS, type Shape } from './shapes.ts';
 
 const MIRROR = 'matrix(-1 0 0 1 200 0)';
@@ -18,13 +19,12 @@ interface MarkedProps {
 
 function Marked({ d, seen, tint, ids, mirror = false, clear = false }: MarkedProps) {
   const fill = seen && fillOf(ids, seen.mark);
+  const ring = seen && ringOf(seen);
   return (
     <g {...(mirror ? { transform: MIRROR } : {})}>
       <path d={d} fillRule="evenodd" className={`shape tint-${tint}${clear ? ' clear' : ''}`} />
       {fill && <path d={d} fillRule="evenodd" fill={fill} className={clear ? 'over clear-over' : 'over'} />}
-      {(seen?.touched || seen?.changed) && (
-        <path d={d} fillRule="evenodd" className={seen.touched ? 'ring touched' : 'ring changed'} />
-      )}
+      {ring && <path d={d} fillRule="evenodd" className={ring} />}
     </g>
   );
 }

@@ -46,6 +46,14 @@ export function Legend({ slips = false, link = false }: LegendProps) {
         </svg>
         {link ? 'Contamination passes on by this link' : 'Touches in this step'}
       </li>
+      {!link && (
+        <li>
+          <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
+            <rect x="3" y="3" width="22" height="14" rx="2" className="ring cleaned" />
+          </svg>
+          Wiped or rubbed in this step
+        </li>
+      )}
       {slips && (
         <li>
           <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true" className="contact slip">

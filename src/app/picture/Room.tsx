@@ -5,6 +5,7 @@ import type { FixtureView } from '../model/picture.ts';
 import { wrapped } from '../model/wrap.ts';
 import { FIXTURE_DRAWINGS } from './fixtures.ts';
 import { fillOf, type PatternIds } from './Patterns.tsx';
+import { ringOf } from './ring.ts';
 
 const CHAIR =
   'M46 236 H154 V252 H148 V424 H138 V300 H62 V424 H52 V252 H46 Z M60 150 H66 V236 H60 Z M134 150 H140 V236 H134 Z';
@@ -32,14 +33,13 @@ export function Fixtures({ fixtures, ids, nameOf }: FixturesProps) {
       {fixtures.map((fixture) => {
         const d = FIXTURE_DRAWINGS[fixture.kind as FixtureKindId];
         const fill = fillOf(ids, fixture.mark);
+        const ring = ringOf(fixture);
         return (
           <g key={fixture.fixture} transform={`translate(${fixture.x} ${fixture.y})`}>
             <g transform="translate(2 0)">
               <path d={d} fillRule="evenodd" className={fixture.clean ? 'fixture kept-clean' : 'fixture'} />
               {fill && <path d={d} fillRule="evenodd" fill={fill} className="over" />}
-              {(fixture.touched || fixture.changed) && (
-                <path d={d} className={fixture.touched ? 'ring touched' : 'ring changed'} />
-              )}
+              {ring && <path d={d} className={ring} />}
             </g>
             <text y="50" className="label">
               {wrapped(nameOf(fixture.fixture), 14, 2).map((line, index) => (
@@ -65,12 +65,12 @@ interface GroundProps {
 export function Ground({ ground, name, ids }: GroundProps) {
   const d = ground?.kind === 'mat' ? 'M30 424 H170 V434 H30 Z' : 'M4 424 H196 V432 H4 Z';
   const fill = ground && fillOf(ids, ground.mark);
-  const ring = ground?.touched ? 'touched' : ground?.changed ? 'changed' : undefined;
+  const ring = ground && ringOf(ground);
   return (
     <>
       <path d={d} className="fixture" />
       {fill && <path d={d} fill={fill} className="over" />}
-      {ring && <path d={d} className={`ring ${ring}`} />}
+      {ring && <path d={d} className={ring} />}
       <text x="100" y="446" className="label middle">
         {name}
       </text>

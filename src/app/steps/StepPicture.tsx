@@ -1,7 +1,7 @@
 // The picture of the chosen step with what belongs to it: the moment shown, the contacts by number, the same in words.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { describePicture } from '../model/describe.ts';
+import { cleanedLines, describePicture } from '../model/describe.ts';
 import type { Moment } from '../model/picture.ts';
 import { OneOf, Tick } from '../parts/Choices.tsx';
 import type { ViewProps } from '../view.ts';
@@ -74,6 +74,12 @@ export function StepPicture({ judged, board, step, choose, surface }: StepPictur
           ))}
         </ol>
       )}
+      {moment === 'before' &&
+        cleanedLines(procedure, view, words).map((line) => (
+          <p key={line} className="cleaned-line">
+            {line}
+          </p>
+        ))}
       <details>
         <summary>The picture in words</summary>
         <ul>

@@ -147,3 +147,22 @@ describe('in words', () => {
     expect(text).not.toMatch(/\b(is|are) (safe|clean)\b/);
   });
 });
+
+describe('cleaning', () => {
+  // Alcohol rub does not kill a non-enveloped agent (Casanova 2016): the picture must say that it does not count.
+  test('is shown on the gloves that are rubbed, and said not to count where it does not', () => {
+    const step = stepOf('rub-arrival');
+    const glove = viewAt(step)
+      .people[0]?.layers.filter((layer) => layer.item === 'outer-gloves')
+      .flatMap((layer) => layer.parts)
+      .filter((part) => part.cleaned);
+    expect(glove?.map((part) => part.part)).toEqual(['outside', 'outside']);
+    const other = pictureOf(larkmoor, boardFor(larkmoor, 'non-enveloped'), {
+      step,
+      moment: 'before',
+      shapes: shapesOf,
+    });
+    expect(describePicture(larkmoor, viewAt(step), ENGLISH).join(' ')).toContain('unless it goes wrong');
+    expect(other && describePicture(larkmoor, other, ENGLISH).join(' ')).toContain('does not count');
+  });
+});
