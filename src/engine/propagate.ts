@@ -121,6 +121,7 @@ function touch(diagram: Diagram, state: Int32Array, a: number, b: number, when: 
 
 /** `either` where the guard holds, else `own`, which lies within it; a single event above both is just one node. */
 function openedTo(diagram: Diagram, own: Node, when: Guard, either: Node): Node {
+  if (when.length === 0) return either;
   if (when.length === 1) {
     const rank = diagram.rankOf(when[0]!);
     if (rank > diagram.level[own]! && rank > diagram.level[either]!) {
