@@ -14,14 +14,14 @@ import { reachable, union } from '../../src/engine/walk.ts';
 /** Slips and circumstances it takes at least; 0 is contaminated though nobody slips, `none` that nothing reaches it. */
 export type Size = number | 'none';
 
-export interface Where {
+interface Where {
   /** Id of a step: the surface as that step ends, not as it is judged. */
   readonly after?: string;
   /** The smallest minimal combination that holds this event, or any event of this step. */
   readonly with?: string;
 }
 
-export interface Question {
+interface Question {
   readonly analysis: Analysis;
   /** Of several surfaces, the first to be reached. */
   least(surfaces: string | readonly string[], where?: Where): Size;
@@ -34,11 +34,7 @@ export interface Question {
 const size = (least: number): Size => (least < 0 || !Number.isFinite(least) ? 'none' : least);
 
 /** Size of the smallest set of the family that holds an event that matches. */
-export function smallestWith(
-  families: Families,
-  family: Family,
-  matches: (event: number) => boolean,
-): number {
+function smallestWith(families: Families, family: Family, matches: (event: number) => boolean): number {
   const any = new Map<Family, number>([
     [NO_SET, Infinity],
     [EMPTY_SET, 0],

@@ -12,7 +12,7 @@ const takes =
   ({ items }: Step): boolean =>
     (items as readonly string[]).includes(item);
 
-export const KINDS = {
+const KINDS = {
   'hand hygiene': ({ action }: Step) => action === 'sanitise',
   'powered hood': takes('powered-hood'),
   gown: takes('gown'),
@@ -24,7 +24,7 @@ export const KINDS = {
   shoes: takes('shoes'),
   inspection: ({ action }: Step) => action === 'inspect',
 } as const satisfies Readonly<Record<string, (step: Step) => boolean>>;
-export type Kind = keyof typeof KINDS;
+type Kind = keyof typeof KINDS;
 const NAMES = Object.keys(KINDS) as Kind[];
 
 /** Number of sets that hold none of the events that match. */

@@ -14,11 +14,10 @@ export interface Point {
   /** What the claim expects here; `–` where it names no size. */
   readonly expected: string;
   readonly ours: Readonly<Record<Agent, Answer>>;
-  find(agent: Agent): Answer;
+  readonly find: (agent: Agent) => Answer;
 }
 
-export const VERDICTS = ['agrees', 'agrees in part', 'differs', 'cannot be reproduced'] as const;
-export type Verdict = (typeof VERDICTS)[number];
+type Verdict = 'agrees' | 'agrees in part' | 'differs' | 'cannot be reproduced';
 
 export interface Claim {
   readonly id: `V${number}`;
