@@ -90,6 +90,18 @@ describe('a step that names a side', () => {
     expect(linesOf(compiled, 'peel').some((line) => line.includes(outer(other, 'inside')))).toBe(false);
   });
 
+  it('unties one shoe cover and leaves the other tied', () => {
+    const untied = compiledOf(
+      doffing(['shoe-covers'], [step('untie', 'unfasten', { items: ['shoe-covers'], side: 'left' })]),
+    );
+    const covers = bodyAfter(untied, 'untie').layers.filter(({ item }) => item === 'shoe-covers');
+    expect(covers.map(({ side, fastened }) => [side, fastened])).toEqual([
+      ['left', false],
+      ['right', true],
+    ]);
+    expect(under(untied, 'untie', 'wearer.hand.left', 'wearer.shoe-covers.right.strings')).toEqual([]);
+  });
+
   it('lets the hand that is still in its outer glove slip on the inner glove it bares', () => {
     expect(under(one('left'), 'peel', outer('right'), inner('left'))).toEqual(['peel:touch-beneath']);
   });
@@ -232,6 +244,18 @@ describe('a holed glove', () => {
     );
     expect(soiledAfter(off, undefined, HOLE)).not.toContain('wearer.hand.right');
     expect(soiledAfter(off, 'off', HOLE)).toContain('wearer.hand.right');
+  });
+
+  it('leaks what it met on the way to the rub, which does not reach the hand', () => {
+    const lever = { id: 'lever', kind: 'dispenser', zone: 'anteroom', clean: false, worked: 'hand' } as const;
+    const rubbed = compiledOf(
+      doffing(['gloves'], [rub('rub', { fixture: 'lever' })], {
+        fixtures: [...FIXTURES, lever],
+        start: [...dirtyBin.start.slice(0, 2), { surface: 'room.lever.lever', state: 'contaminated' }],
+      }),
+    );
+    expect(soiledAfter(rubbed, 'rub', HOLE)).toContain('wearer.hand.left');
+    expect(soiledAfter(rubbed, 'rub')).not.toContain('wearer.hand.left');
   });
 
   it('is a pair of one event, each item its own', () => {

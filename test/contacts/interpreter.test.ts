@@ -3,7 +3,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Compiled, compile } from '../../src/contacts/interpret.ts';
-import { sceneKey } from '../../src/contacts/scene.ts';
+import { type Scene, sceneKey } from '../../src/contacts/scene.ts';
 import type { Procedure } from '../../src/domain/procedure.ts';
 import { procedures } from '../support/arbitraryProcedure.ts';
 import { moved, step } from '../support/procedure.ts';
@@ -19,6 +19,13 @@ const moves = procedures(12)
       .filter(([from, before]) => from !== before)
       .map(([from, before]): readonly [Procedure, Procedure] => [one, moved(one, before, from)]);
   });
+
+/** Of everybody: what is worn and how, where they are, and whether the hands are wet. */
+const posture = ({ bodies }: Scene) =>
+  Object.values(bodies).map(({ layers, ...rest }) => ({
+    ...rest,
+    layers: layers.map(({ item, side, fastened }) => [item, side, fastened]),
+  }));
 
 /** The steps of another order, performed by the interpreter of the first. */
 function continued(base: Compiled, other: Procedure) {
@@ -42,6 +49,9 @@ describe('an interpreter that goes on with other steps', () => {
         const { performed, lines } = continued(compile(one, 'enveloped'), other);
         expect(lines).toEqual(other.steps.map(({ id }) => linesOf(anew, id)));
         expect(performed.flatMap(({ problems }) => problems)).toEqual(anew.problems);
+        expect(performed.map(({ after }) => posture(after))).toEqual(
+          anew.performed.map(({ after }) => posture(after)),
+        );
       }),
       { numRuns: 400 },
     );

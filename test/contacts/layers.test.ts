@@ -168,6 +168,15 @@ describe('linings', () => {
     expect(soiled).not.toContain('wearer.arm.left');
   });
 
+  it('spread it whichever leg was soiled, for they touched all the time', () => {
+    const right = {
+      ...legs,
+      start: [{ surface: 'wearer.scrubs.leg-right', state: 'contaminated' as const }],
+    };
+    expect(soiledAfter(compiledOf(right), 'off')).toContain('wearer.scrubs.leg-left');
+    expect(soiledAfter(compiledOf(right), 'off')).toContain('wearer.scrubs.seat');
+  });
+
   it('bring a soiled lining to what it lay on', () => {
     const lined = doffing(
       ['coverall'],
