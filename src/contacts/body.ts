@@ -36,10 +36,10 @@ export interface Body {
   readonly wet: boolean;
 }
 
-export const sidesOf = (item: ItemId): readonly (Side | undefined)[] =>
+const sidesOf = (item: ItemId): readonly (Side | undefined)[] =>
   itemKind(item).pair ? SIDES : [undefined];
 
-export function layersOf(item: ItemId): readonly Layer[] {
+function layersOf(item: ItemId): readonly Layer[] {
   const fastened = itemKind(item).closure !== 'none';
   return sidesOf(item).map((side) => (side ? { item, side, fastened } : { item, fastened }));
 }

@@ -94,7 +94,7 @@ export function under(compiled: Compiled, step: string, one: string, other: stri
 }
 
 /** Events by key. Throws on a key the plan does not have, so that no test passes by a typo. */
-export function eventsOf({ plan }: Compiled, ...keys: readonly string[]): ReadonlySet<number> {
+function eventsOf({ plan }: Compiled, ...keys: readonly string[]): ReadonlySet<number> {
   return new Set(
     keys.map((key) => {
       const index = plan.events.findIndex((event) => event.key === key);
