@@ -1,7 +1,7 @@
 // The page in use: choose a procedure, walk a route by keyboard alone, walk the ledger, open a file from disk; every view
-// passes the accessibility rules and complains of nothing. Screenshots go to the ignored results folder.
+// passes the accessibility rules and complains of nothing. Screenshots are left in .cache/screens to be looked at.
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
 
 const DEMO = '/procedure/larkmoor-suit-doffing';
 
@@ -26,6 +26,9 @@ async function violationsOf(page: Page, rules?: string[]): Promise<readonly stri
   );
 }
 
+/** Kept after the run, unlike what Playwright itself writes for a test that passed. */
+const screenOf = (info: TestInfo, name: string): string => `.cache/screens/${name}-${info.project.name}.png`;
+
 const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
@@ -48,10 +51,10 @@ for (const view of VIEWS) {
     await expect(page.getByRole('contentinfo')).toContainText('does not mean that a procedure is safe');
     expect(await violationsOf(page)).toEqual([]);
     expect(await sideways(page)).toBeLessThanOrEqual(0);
-    await page.screenshot({ path: info.outputPath(`${view.name}-light.png`) });
+    await page.screenshot({ path: screenOf(info, `${view.name}-light`) });
     await page.emulateMedia({ colorScheme: 'dark' });
     expect(await violationsOf(page, ['color-contrast'])).toEqual([]);
-    await page.screenshot({ path: info.outputPath(`${view.name}-dark.png`) });
+    await page.screenshot({ path: screenOf(info, `${view.name}-dark`) });
     expect(complaints).toEqual([]);
   });
 }
@@ -92,19 +95,23 @@ test('a route shows its mends, each with what it changes', async ({ page }, info
   const mends = page.getByRole('region', { name: 'Mends that were tried' }).getByRole('listitem');
   await expect(mends.first()).toContainText('→', { timeout: 60_000 });
   expect(await violationsOf(page)).toEqual([]);
-  await page.screenshot({ path: info.outputPath('finding.png'), fullPage: true });
+  await page.screenshot({ path: screenOf(info, 'finding'), fullPage: true });
 });
 
-test('choosing a step shows its picture, in words too', async ({ page }) => {
+/** With a finger where there is a touch screen. */
+const press = (target: Locator, hasTouch: boolean | undefined): Promise<void> =>
+  hasTouch ? target.tap() : target.click();
+
+test('choosing a step shows its picture, in words too', async ({ page, hasTouch }) => {
   await page.goto(`${DEMO}/steps`);
-  await page.getByRole('button', { name: /^9 Remove the outer gloves/ }).click();
+  await press(page.getByRole('button', { name: /^9 Remove the outer gloves/ }), hasTouch);
   const picture = page.getByRole('region', { name: 'Picture of step 9' });
   await expect(picture.getByRole('img', { name: /outer gloves/ })).toBeVisible();
   await picture.getByText('The picture in words').click();
   await expect(picture.getByRole('listitem').filter({ hasText: 'The wearer wears' })).toBeVisible();
-  await picture.getByText('As it ends').click();
+  await press(picture.getByText('As it ends'), hasTouch);
   await expect(picture.getByRole('img', { name: /As step 9 ends/ })).toBeVisible();
-  await picture.getByRole('button', { name: /Next step/ }).click();
+  await press(picture.getByRole('button', { name: /Next step/ }), hasTouch);
   await expect(page.getByRole('region', { name: 'Picture of step 10' })).toBeVisible();
 });
 
@@ -145,7 +152,7 @@ test('a file with errors says where, what and how to mend it', async ({ page }, 
   await expect(page.getByText(/Line 3, column 7/)).toBeVisible();
   await expect(page.getByText(/Did you mean "doffing"/)).toBeVisible();
   expect(await violationsOf(page)).toEqual([]);
-  await page.screenshot({ path: info.outputPath('errors.png') });
+  await page.screenshot({ path: screenOf(info, 'errors') });
 });
 
 test('everything that is pressed is large enough for a finger', async ({ page }) => {
