@@ -3,11 +3,14 @@
 import { type Analysis, analyse } from './check/analysis.ts';
 import { coverage, layering } from './check/coverage.ts';
 import type { Finding, Measure, SurfaceVerdict } from './check/finding.ts';
-import { byDesign, impossible, type JudgeContext, oneSlip, open } from './check/judge.ts';
+import { byDesign, type JudgeContext, oneSlip, open, problemFindings } from './check/judge.ts';
 import { scoreBase, withMends } from './check/mends.ts';
 import { practice } from './check/practice.ts';
 import { hashOf } from './check/replayId.ts';
+import { type Limit, limitedVariants } from './check/limits.ts';
 import { surfaceVerdicts } from './check/surfaces.ts';
+import { unfinishedFindings } from './check/unfinished.ts';
+import { Tangled } from './engine/nodeTable.ts';
 import { tryVariants, variantEdits, variantFindings } from './check/variants.ts';
 import { compile } from './contacts/interpret.ts';
 import type { Procedure } from './domain/procedure.ts';
@@ -36,6 +39,8 @@ export interface Verdict {
   readonly surfaces: readonly SurfaceVerdict[];
   readonly analyses: readonly Analysis[];
   readonly measures: readonly { readonly agent: Agent; readonly measure: Measure }[];
+  /** What was not worked out, or not all of it; empty for procedures of a usual size. */
+  readonly limits: readonly Limit[];
 }
 
 export interface Verified {
@@ -53,10 +58,30 @@ function findingsOf(
   const { compiled, agent } = context.analysis;
   // Possibility, practice, coverage and layering are the same against every agent: said once.
   const possible = first
-    ? [...impossible(context), ...(donning ? layering(compiled, compile(donning, agent)) : [])]
+    ? [...problemFindings(compiled), ...(donning ? layering(compiled, compile(donning, agent)) : [])]
     : [];
   const conduct = first ? [...practice(compiled), ...coverage(compiled)] : [];
   return [...possible, ...open(context), ...conduct, ...oneSlip(context), ...byDesign(context)];
+}
+
+interface Found {
+  readonly findings: readonly Finding[];
+  readonly limits: readonly Limit[];
+}
+
+function orderAndOmission(analysis: Analysis): Found {
+  const { length } = analysis.compiled.procedure.steps;
+  const { edits, limit } = limitedVariants(length, variantEdits(length));
+  try {
+    const worse = tryVariants(analysis, edits);
+    return { findings: variantFindings(analysis, worse), limits: limit ? [limit] : [] };
+  } catch (error) {
+    if (!(error instanceof Tangled)) throw error;
+    return {
+      findings: [],
+      limits: [{ code: 'variants', params: { tried: '0', all: String(length * length) } }],
+    };
+  }
 }
 
 function findingsFor(
@@ -64,13 +89,57 @@ function findingsFor(
   first: boolean,
   donning: Procedure | undefined,
   options: VerifyOptions,
-) {
+): Found {
   const { analysis } = context;
   const found = findingsOf(context, first, donning);
-  const mended = options.mends === false ? found : withMends(analysis, found);
+  const mended = options.mends === false ? { findings: found, limits: [] } : withMends(analysis, found);
   if (options.variants === false) return mended;
-  const edits = variantEdits(analysis.compiled.procedure.steps.length);
-  return [...mended, ...variantFindings(analysis, tryVariants(analysis, edits))];
+  const variants = orderAndOmission(analysis);
+  return {
+    findings: [...mended.findings, ...variants.findings],
+    limits: [...mended.limits, ...variants.limits],
+  };
+}
+
+function exactVerdict(
+  procedure: Procedure,
+  agents: readonly Agent[],
+  options: VerifyOptions,
+  donning: Procedure | undefined,
+): Verdict {
+  const hash = hashOf(printProcedure(procedure));
+  const contexts = agents.map((agent): JudgeContext => ({ analysis: analyse(procedure, agent), hash }));
+  const analyses = contexts.map(({ analysis }) => analysis);
+  const surfaces = analyses.flatMap((analysis) => surfaceVerdicts(analysis, hash));
+  const measures = analyses.map((analysis) => ({
+    agent: analysis.agent,
+    measure: scoreBase(analysis).measure,
+  }));
+  const found = contexts.map((context, index) => findingsFor(context, index === 0, donning, options));
+  return {
+    procedure,
+    hash,
+    agents,
+    findings: found.flatMap(({ findings }) => findings),
+    surfaces,
+    measures,
+    analyses,
+    limits: found.flatMap(({ limits }) => limits),
+  };
+}
+
+/** Too many or too tangled slips for an exact answer: what can be said without, headed by a finding that says so. */
+function unfinishedVerdict(procedure: Procedure, agents: readonly Agent[]): Verdict {
+  return {
+    procedure,
+    hash: hashOf(printProcedure(procedure)),
+    agents,
+    findings: unfinishedFindings(procedure, agents),
+    surfaces: [],
+    measures: [],
+    analyses: [],
+    limits: [{ code: 'exact', params: {} }],
+  };
 }
 
 /** Checks a procedure that has been read. */
@@ -80,23 +149,12 @@ export function verifyProcedure(
   donning?: Procedure,
 ): Verdict {
   const agents = options.agents ?? procedure.agents;
-  const hash = hashOf(printProcedure(procedure));
-  const contexts = agents.map((agent): JudgeContext => ({ analysis: analyse(procedure, agent), hash }));
-  const surfaces = contexts.flatMap(({ analysis }) => surfaceVerdicts(analysis, hash));
-  const measures = contexts.map(({ analysis }) => ({
-    agent: analysis.agent,
-    measure: scoreBase(analysis).measure,
-  }));
-  const findings = contexts.flatMap((context, index) => findingsFor(context, index === 0, donning, options));
-  return {
-    procedure,
-    hash,
-    agents,
-    findings,
-    surfaces,
-    measures,
-    analyses: contexts.map(({ analysis }) => analysis),
-  };
+  try {
+    return exactVerdict(procedure, agents, options, donning);
+  } catch (error) {
+    if (error instanceof Tangled) return unfinishedVerdict(procedure, agents);
+    throw error;
+  }
 }
 
 /** Checks a procedure file's text. Bad text gives diagnostics and no verdict; nothing is thrown for it. */

@@ -7,6 +7,7 @@ import type { Agent } from '../domain/products.ts';
 import { Diagram, type Node } from '../engine/diagram.ts';
 import { Families } from '../engine/families.ts';
 import { type Conditions, judgedOf, propagate } from '../engine/propagate.ts';
+import { assertManageable } from './limits.ts';
 
 /** Where a route may end, worst first (design: mucosa, skin, underclothes, the clean side). */
 export const CLASS_GROUPS: readonly (readonly SurfaceClass[])[] = [
@@ -33,9 +34,10 @@ export interface Analysis {
   readonly judged: readonly Node[];
 }
 
-/** Compiles and propagates from a cold diagram. */
+/** Compiles and propagates from a cold diagram. Throws `Tangled` where that cannot be done exactly. */
 export function analyse(procedure: Procedure, agent: Agent): Analysis {
   const compiled = compile(procedure, agent);
+  assertManageable(compiled.plan);
   const diagram = new Diagram(compiled.plan.events.length);
   const conditions = propagate(compiled.plan, diagram);
   const protectedSurfaces = compiled.plan.surfaces

@@ -29,6 +29,7 @@ export type FindingKind = (typeof FINDING_KINDS)[number];
 export type FindingCode =
   | `impossible.${ProblemCode}`
   | 'impossible.layering'
+  | 'impossible.not-worked-out'
   | `open.${SurfaceClass}`
   | `accepted.${SurfaceClass}`
   | `one-slip.${SurfaceClass}`

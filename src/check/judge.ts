@@ -1,5 +1,6 @@
 // Findings read off the conditions: what is open, what one slip opens, what is contaminated by design, and what the
 // procedure cannot do at all. Each with its route; mends are tried later, by mends.ts.
+import type { Compiled } from '../contacts/interpret.ts';
 import type { Surface, SurfaceClass } from '../contacts/plan.ts';
 import { TRUE } from '../engine/diagram.ts';
 import { ledgerOf } from '../engine/ledger.ts';
@@ -22,10 +23,10 @@ export function idFor({ analysis, hash }: JudgeContext, events: readonly number[
   return replayId({ hash, agent: analysis.agent === 'enveloped' ? 'e' : 'n', events });
 }
 
-/** What the procedure cannot do, one finding per step and code. */
-export function impossible({ analysis }: JudgeContext): readonly Finding[] {
+/** What the procedure cannot do, one finding per step, code and item. */
+export function problemFindings({ problems }: Compiled): readonly Finding[] {
   const seen = new Set<string>();
-  return analysis.compiled.problems.flatMap(({ code, step, params }): readonly Finding[] => {
+  return problems.flatMap(({ code, step, params }): readonly Finding[] => {
     const key = `${code} ${step} ${params.item ?? ''}`;
     if (seen.has(key)) return [];
     seen.add(key);

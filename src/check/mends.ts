@@ -4,9 +4,11 @@ import type { Compiled } from '../contacts/interpret.ts';
 import { departures } from '../practice/index.ts';
 import type { Analysis } from './analysis.ts';
 import { candidatesFor } from './candidates.ts';
-import type { Edit } from './edit.ts';
+import { type Edit, firstChanged } from './edit.ts';
+import { type Limit, LIMITS } from './limits.ts';
 import type { Finding, FindingKind, Measure, Mend } from './finding.ts';
 import { compareMeasures } from './measure.ts';
+import { Tangled } from '../engine/nodeTable.ts';
 import { type Score, scoreOf } from './score.ts';
 import { tryEdit, type Trial } from './trial.ts';
 
@@ -121,27 +123,62 @@ function byWorth(a: Mend, b: Mend): number {
   return slipCount(a) - slipCount(b) || newRoutes(a) - newRoutes(b) || compareMeasures(a.after, b.after);
 }
 
-/** Tries mends for every finding of a kind that can be mended. Edits shared by findings are worked out once. */
-export function withMends(analysis: Analysis, findings: readonly Finding[]): readonly Finding[] {
-  const before = scoreBase(analysis);
+export interface Mended {
+  readonly findings: readonly Finding[];
+  readonly limits: readonly Limit[];
+}
+
+/** Tries edits once each, until the steps worked out again pass the limit. */
+function trier(analysis: Analysis): {
+  readonly scoreFor: (edit: Edit) => Score | undefined;
+  readonly spent: () => boolean;
+} {
   const scores = new Map<string, Score>();
-  const { procedure, performed } = analysis.compiled;
-  const scoreFor = (edit: Edit): Score => {
-    const key = JSON.stringify(edit);
-    const score = scores.get(key) ?? scoreTrial(analysis, edit);
-    scores.set(key, score);
-    return score;
+  const { length } = analysis.compiled.procedure.steps;
+  let left: number = LIMITS.mendSteps;
+  const mark = analysis.diagram.count;
+  const attempt = (edit: Edit): Score | undefined => {
+    try {
+      return scoreTrial(analysis, edit);
+    } catch (error) {
+      if (!(error instanceof Tangled)) throw error;
+      left = 0;
+      return undefined;
+    }
   };
+  return {
+    spent: () => left <= 0,
+    scoreFor: (edit) => {
+      const key = JSON.stringify(edit);
+      const known = scores.get(key);
+      if (known || left <= 0) return known;
+      left -= 1 + length - firstChanged(edit);
+      const score = attempt(edit);
+      if (analysis.diagram.count > mark + LIMITS.mendNodes) left = 0;
+      if (score) scores.set(key, score);
+      return score;
+    },
+  };
+}
+
+/** Tries mends for every finding of a kind that can be mended. Edits shared by findings are worked out once. */
+export function withMends(analysis: Analysis, findings: readonly Finding[]): Mended {
+  const before = scoreBase(analysis);
+  const { scoreFor, spent } = trier(analysis);
+  const { procedure, performed } = analysis.compiled;
   const mend = (finding: Finding): Finding => {
-    const edits = candidatesFor({ procedure, agent: analysis.agent, performed }, finding);
     const stepId = procedure.steps[finding.steps[0] ?? 0]?.id ?? '';
-    const mends = edits
-      .map((edit) => ({ edit, after: scoreFor(edit) }))
+    const tried = candidatesFor({ procedure, agent: analysis.agent, performed }, finding).flatMap((edit) => {
+      const after = scoreFor(edit);
+      return after ? [{ edit, after }] : [];
+    });
+    const mends = tried
       .filter(({ after }) => helps(finding, before, after, stepId) && !harms(before, after))
       .map(({ edit, after }) => mendOf(finding, edit, before, after))
       .sort(byWorth)
       .slice(0, MOST_MENDS);
-    return { ...finding, mends, tried: edits.length };
+    return { ...finding, mends, tried: tried.length };
   };
-  return findings.map((finding) => (MENDABLE.has(finding.kind) ? mend(finding) : finding));
+  const mended = findings.map((finding) => (MENDABLE.has(finding.kind) ? mend(finding) : finding));
+  return { findings: mended, limits: spent() ? [{ code: 'mends', params: {} }] : [] };
 }

@@ -81,6 +81,9 @@ function agentText(page: Page, surfaces: readonly SurfaceVerdict[], agent: Agent
 const surfacesText = (page: Page, { surfaces, agents }: Verdict): string =>
   agents.flatMap((agent) => agentText(page, surfaces, agent)).join('\n');
 
+const limitsText = ({ limits }: Verdict): string =>
+  limits.map((limit) => wrapped(words.limit(limit))).join('\n');
+
 function verdictText(io: Io, subject: Subject, verdict: Verdict): string {
   const page: Page = { words, procedure: verdict.procedure, paint: painter(io) };
   const errors = verdict.findings.filter(({ severity }) => severity === 'error').length;
@@ -90,10 +93,11 @@ function verdictText(io: Io, subject: Subject, verdict: Verdict): string {
     errorsText(page, verdict.findings),
     notesText(page, verdict.findings),
     surfacesText(page, verdict),
+    limitsText(verdict),
     `${counted(errors, 'error')}, ${counted(notes, 'note')}. More of any: doffline explain FILE CODE-OR-SURFACE`,
     '',
   ]
-    .filter((part, index) => part !== '' || index === 5)
+    .filter((part, index) => part !== '' || index === 6)
     .join('\n');
 }
 

@@ -170,6 +170,7 @@ export function reportOf(
     measures:
       verdict?.measures.map(({ agent, measure }) => ({ agent, measure: measureReport(measure) })) ?? [],
     diagnostics: [...subject.complaints],
+    limits: (verdict?.limits ?? []).map((limit) => ({ code: limit.code, sentence: words.limit(limit) })),
     cautions: [...CAUTIONS],
   };
 }

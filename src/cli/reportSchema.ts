@@ -160,6 +160,9 @@ export const checkReport = z
     surfaces: z.array(surface).describe('Every protected surface that the procedure can touch.'),
     measures: z.array(z.object({ agent, measure })),
     diagnostics: z.array(diagnostic),
+    limits: z
+      .array(z.object({ code: z.enum(['exact', 'mends', 'variants']), sentence: z.string() }))
+      .describe('What was not worked out, or not all of it; empty for procedures of a usual size.'),
     cautions: z.array(z.string()),
   })
   .describe('What `doffline check --json FILE` prints.');

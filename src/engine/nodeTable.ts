@@ -18,6 +18,17 @@ const grown = (from: Int32Array): Int32Array<ArrayBuffer> => {
   return to;
 };
 
+/** More nodes than a check may take: about 150 MB. Published procedures stay near 3,000. */
+const MOST_NODES = 1 << 22;
+
+/** The conditions grew past what can be worked out exactly; nothing is known beyond this point. */
+export class Tangled extends Error {
+  constructor() {
+    super('the conditions are too tangled to be worked out exactly');
+    this.name = 'Tangled';
+  }
+}
+
 export class NodeTable {
   /** Per node; the arrays are replaced when they grow, so take them anew after making nodes. */
   variable = new Int32Array(FIRST_NODES);
@@ -80,6 +91,7 @@ export class NodeTable {
   }
 
   #grow(): void {
+    if (this.variable.length >= MOST_NODES) throw new Tangled();
     this.variable = grown(this.variable);
     this.low = grown(this.low);
     this.high = grown(this.high);

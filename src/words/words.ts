@@ -2,6 +2,7 @@
 // caller, so that a language with genders, cases or other plurals keeps all of its grammar to itself. Every
 // function takes the procedure (or the part of it in `Setting`) because names of people and fixtures are the file's own.
 import type { Edit } from '../check/edit.ts';
+import type { Limit } from '../check/limits.ts';
 import type { Finding, FindingKind, Measure, Mend, Severity } from '../check/finding.ts';
 import type { Problem } from '../contacts/problem.ts';
 import type { SurfaceClass } from '../contacts/plan.ts';
@@ -94,6 +95,8 @@ export interface Words {
   readonly edit: (setting: Setting, edit: Edit) => string;
   readonly mend: (setting: Setting, mend: Mend) => MendWords;
   readonly measure: (measure: Measure) => readonly string[];
+  /** What the check left undone, and what that means. */
+  readonly limit: (limit: Limit) => string;
 
   // Numbers, never without where they come from.
   /** `null`: nothing reaches it any more. */

@@ -11,7 +11,7 @@ import { evidenceWords } from './evidence.ts';
 import { barrierWords, counted } from './numbers.ts';
 import { capital, isWearer, joined, personPhrase, surfacePhrase } from './phrases.ts';
 import { WHY } from './kinds.ts';
-import { itemIn, layeringWords, problemWords } from './problems.ts';
+import { itemIn, layeringWords, NOT_WORKED_OUT, problemWords } from './problems.ts';
 import { eventClause, eventSentence } from './slips.ts';
 import { stepLabel, stepReference } from './steps.ts';
 
@@ -38,7 +38,9 @@ const impossible: Say = ({ finding, setting, where }) => {
   const code = classIn(finding.code);
   const { wrong, mend } = isProblem(code)
     ? problemWords(setting, code, finding.params)
-    : layeringWords(finding.params);
+    : code === 'not-worked-out'
+      ? NOT_WORKED_OUT
+      : layeringWords(finding.params);
   const place = isProblem(code) ? `${capital(where)}: ` : '';
   return { title: capital(wrong), text: `${place}${place ? wrong : capital(wrong)}. ${mend}` };
 };

@@ -4,6 +4,7 @@ import { CAUTIONS } from './cautions.ts';
 import { evidenceWords } from './evidence.ts';
 import { findingWords } from './findings.ts';
 import { KIND_TITLES, SEVERITY_WORDS } from './kinds.ts';
+import { limitSentence } from './limits.ts';
 import { editSentence, measureLines, mendWords } from './mends.ts';
 import { AGENT_NOUNS, CLASS_NOUNS, ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS, ROLE_NOUNS } from './nouns.ts';
 import { barrierWords, chanceWords, percent, STATUS_WORDS } from './numbers.ts';
@@ -42,6 +43,7 @@ export const ENGLISH: Words = {
   edit: editSentence,
   mend: mendWords,
   measure: measureLines,
+  limit: limitSentence,
   barriers: barrierWords,
   percent,
   chance: chanceWords,

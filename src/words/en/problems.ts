@@ -151,3 +151,9 @@ export function layeringWords(params: Params): WrongAndMend {
         'Make both say what lies over what.',
       );
 }
+
+/** Heads the findings of a procedure whose slips could not be worked out. */
+export const NOT_WORKED_OUT: WrongAndMend = say(
+  'slips were not looked at, because there are too many or they are too tangled to be worked out exactly',
+  'Split the procedure; what is listed below holds, but it is not the whole answer.',
+);
