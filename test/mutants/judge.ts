@@ -5,7 +5,7 @@ import { analyse, type Analysis } from '../../src/check/analysis.ts';
 import { eventChances } from '../../src/check/chances.ts';
 import { coverage, layering } from '../../src/check/coverage.ts';
 import type { Finding } from '../../src/check/finding.ts';
-import { byDesign, impossible } from '../../src/check/judge.ts';
+import { byDesign, problemFindings } from '../../src/check/judge.ts';
 import { practice } from '../../src/check/practice.ts';
 import { LISTED } from '../../src/check/surfaces.ts';
 import { type Compiled, compile } from '../../src/contacts/interpret.ts';
@@ -76,7 +76,7 @@ export function checkup(procedure: Procedure, counterpart: Procedure | undefined
   const { compiled } = analyses[0]!;
   return {
     conduct: [
-      ...impossible(contexts[0]!),
+      ...problemFindings(compiled),
       ...layeringOf(compiled, counterpart),
       ...practice(compiled),
       ...coverage(compiled),
