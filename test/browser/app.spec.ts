@@ -95,6 +95,7 @@ test('a route shows its mends, each with what it changes', async ({ page }, info
   const mends = page.getByRole('region', { name: 'Mends that were tried' }).getByRole('listitem');
   await expect(mends.first()).toContainText('→', { timeout: 60_000 });
   expect(await violationsOf(page)).toEqual([]);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
   await page.screenshot({ path: screenOf(info, 'finding'), fullPage: true });
 });
 

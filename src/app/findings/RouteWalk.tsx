@@ -47,7 +47,7 @@ export function RouteWalk({ judged, board, finding }: RouteWalkProps) {
     <section className="route" aria-labelledby="route-title">
       <h2 id="route-title">Its route</h2>
       <div className="route-view">
-        <div>
+        <div className="route-here">
           <p className="route-now" aria-live="polite">
             <b>
               Link {at + 1} of {sentences.length}.
@@ -63,24 +63,24 @@ export function RouteWalk({ judged, board, finding }: RouteWalkProps) {
             </Button>
           </div>
           <p className="quiet">Left and right arrow keys do the same.</p>
-          <ol className="links">
-            {sentences.map((one, index) => (
-              <li key={one.text}>
-                <button
-                  type="button"
-                  onClick={() => setAt(index)}
-                  aria-current={index === at ? 'step' : undefined}
-                >
-                  <b>{index + 1}</b> {one.text}
-                </button>
-              </li>
-            ))}
-          </ol>
         </div>
         <div className="route-picture">
           <Picture procedure={procedure} board={board} step={step} moment="before" link={link} alone />
           <Legend link />
         </div>
+        <ol className="links">
+          {sentences.map((one, index) => (
+            <li key={one.text}>
+              <button
+                type="button"
+                onClick={() => setAt(index)}
+                aria-current={index === at ? 'step' : undefined}
+              >
+                <b>{index + 1}</b> {one.text}
+              </button>
+            </li>
+          ))}
+        </ol>
       </div>
     </section>
   );

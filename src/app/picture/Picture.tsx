@@ -1,6 +1,6 @@
 // The picture of one step: who is in it, what they have on, what may be contaminated, what touches what. It is drawn
 // from the board alone, and always comes with the same in words.
-import { useId } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Board } from '../model/board.ts';
 import { describePicture } from '../model/describe.ts';
@@ -84,16 +84,29 @@ export function viewOf({ procedure, board, step, moment, link, slips = false, al
   return pictureOf(procedure, board, { step, moment, shapes: shapesOf, also, slips, alone });
 }
 
+/** Where the picture is wider than the screen, the end of the link is brought into sight. */
+function useInSight(end: string | undefined, step: number) {
+  const scroller = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const mark = end !== undefined && step >= 0 ? scroller.current?.querySelector('.link-to') : undefined;
+    if (!mark || !scroller.current) return;
+    const [at, frame] = [mark.getBoundingClientRect(), scroller.current.getBoundingClientRect()];
+    scroller.current.scrollLeft += at.left + at.width / 2 - frame.left - frame.width / 2;
+  }, [end, step]);
+  return scroller;
+}
+
 export function Picture(props: PictureProps) {
   const { procedure, moment, link, slips = false, alone = false } = props;
   const id = useId().replaceAll(/[^\w-]/g, '');
+  const scroller = useInSight(link?.to, props.step);
   const view = viewOf(props);
   if (!view) return null;
   const ids = patternIds(id);
   const layout = layoutOf(view, MEASURES);
   const touches = moment === 'before' && !alone ? numbered(view, slips) : [];
   return (
-    <Scroll className="picture-scroll" label="Picture of the step">
+    <Scroll className="picture-scroll" label="Picture of the step" at={scroller}>
       <svg
         className="picture"
         viewBox={`0 0 ${layout.width} ${layout.height}`}
