@@ -50,7 +50,7 @@ function once(file, round) {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   if (done.status !== 0) throw new Error(`${file} ended with ${done.status ?? done.signal}`);
-  return JSON.parse(done.stdout.trim().split('\n').at(-1) ?? '');
+  return /** @type {Report} */ (JSON.parse(done.stdout.trim().split('\n').at(-1) ?? ''));
 }
 
 /** @param {readonly number[]} values @param {number} share */
@@ -74,14 +74,14 @@ function table(reports) {
       rows.map(({ samples }) => quantile(samples, 0.5)),
       0.5,
     );
-    const p95 = all.length > 1 ? shown(quantile(all, 0.95)) : '';
-    return [name, shown(median), p95, unit, String(all.length), goal, note];
+    const [least, p95] = all.length > 1 ? [shown(Math.min(...all)), shown(quantile(all, 0.95))] : ['', ''];
+    return [name, shown(median), least, p95, unit, String(all.length), goal, note];
   });
 }
 
 /** @param {readonly (readonly string[])[]} lines */
 function print(lines) {
-  const head = ['what', 'median', 'p95', 'unit', 'samples', 'goal', 'note'];
+  const head = ['what', 'median', 'least', 'p95', 'unit', 'samples', 'goal', 'note'];
   console.log(`| ${head.join(' | ')} |\n|${head.map(() => '---').join('|')}|`);
   for (const line of lines) console.log(`| ${line.join(' | ')} |`);
 }
