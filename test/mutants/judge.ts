@@ -5,7 +5,7 @@ import { analyse, type Analysis } from '../../src/check/analysis.ts';
 import { eventChances } from '../../src/check/chances.ts';
 import { coverage, layering } from '../../src/check/coverage.ts';
 import type { Finding } from '../../src/check/finding.ts';
-import { byDesign, problemFindings } from '../../src/check/judge.ts';
+import { problemFindings } from '../../src/check/judge.ts';
 import { practice } from '../../src/check/practice.ts';
 import { LISTED } from '../../src/check/surfaces.ts';
 import { type Compiled, compile } from '../../src/contacts/interpret.ts';
@@ -32,8 +32,6 @@ export interface Checkup {
   /** Findings that are the same against every agent. */
   readonly conduct: readonly Finding[];
   readonly byAgent: ReadonlyMap<Agent, ReadonlyMap<string, Told>>;
-  /** Contaminated by design, against any agent. */
-  readonly noted: readonly Finding[];
   readonly analyses: readonly Analysis[];
 }
 
@@ -72,7 +70,6 @@ function layeringOf(compiled: Compiled, counterpart: Procedure | undefined): rea
 
 export function checkup(procedure: Procedure, counterpart: Procedure | undefined): Checkup {
   const analyses = AGENTS.map((agent) => analyse(procedure, agent));
-  const contexts = analyses.map((analysis) => ({ analysis, hash: '' }));
   const { compiled } = analyses[0]!;
   return {
     conduct: [
@@ -82,7 +79,6 @@ export function checkup(procedure: Procedure, counterpart: Procedure | undefined
       ...coverage(compiled),
     ],
     byAgent: new Map(analyses.map((analysis) => [analysis.agent, told(analysis)])),
-    noted: contexts.flatMap((context) => byDesign(context)),
     analyses,
   };
 }
@@ -109,7 +105,7 @@ function fresh(original: readonly Finding[], mutant: readonly Finding[]): readon
 /** Beyond what the order of adding up can do to the last digits. */
 const rose = (before: number, after: number): boolean => after > before * (1 + 1e-9) + 1e-15;
 
-export const WAYS = ['cannot', 'practice', 'bare', 'barriers', 'combination', 'chance', 'noted'] as const;
+export const WAYS = ['cannot', 'practice', 'bare', 'barriers', 'combination', 'chance'] as const;
 export type Way = (typeof WAYS)[number];
 
 const KIND_WAYS: Readonly<Record<string, Way>> = {
@@ -128,7 +124,10 @@ function contamination(before: Told | undefined, after: Told): readonly Way[] {
   ];
 }
 
-/** Every way in which the check of the mutant says more, or worse, than that of the original. */
+/**
+ * Every way in which the check of the mutant says more, or worse, than that of the original. A note that something is
+ * contaminated by design does not count: it asks nobody to do anything.
+ */
 export function waysFound(original: Checkup, mutant: Checkup): ReadonlySet<Way> {
   const conduct = fresh(original.conduct, mutant.conduct).map(({ kind }) => KIND_WAYS[kind]!);
   const worse = AGENTS.flatMap((agent) =>
@@ -136,8 +135,7 @@ export function waysFound(original: Checkup, mutant: Checkup): ReadonlySet<Way> 
       contamination(original.byAgent.get(agent)!.get(surface), after),
     ),
   );
-  const noted = fresh(original.noted, mutant.noted).length > 0 ? (['noted'] as const) : [];
-  return new Set([...conduct, ...worse, ...noted]);
+  return new Set([...conduct, ...worse]);
 }
 
 /**
