@@ -36,8 +36,7 @@ export interface Body {
   readonly wet: boolean;
 }
 
-const sidesOf = (item: ItemId): readonly (Side | undefined)[] =>
-  itemKind(item).pair ? SIDES : [undefined];
+const sidesOf = (item: ItemId): readonly (Side | undefined)[] => (itemKind(item).pair ? SIDES : [undefined]);
 
 function layersOf(item: ItemId): readonly Layer[] {
   const fastened = itemKind(item).closure !== 'none';
@@ -103,6 +102,8 @@ export const runsOver = (layer: Worn, part: Part): readonly Place[] => geometry(
 
 const partAt = (layer: Layer, place: Place): Part | undefined => geometry(layer).at.get(place);
 
+export const covers = (layer: Layer, place: Place): boolean => partAt(layer, place) !== undefined;
+
 /** Surface id of a part of somebody's item. */
 export function partSurface(person: string, layer: { item: ItemId; side?: Side }, part: Part): string {
   return `${person}.${layer.item}.${layer.side ? `${layer.side}.` : ''}${part.id}`;
@@ -135,10 +136,6 @@ export function wears(body: Body, item: ItemId, side?: Side): boolean {
   return body.layers.some((layer) => layer.item === item && (side === undefined || layer.side === side));
 }
 
-/** Whether a hand is bare. */
-export const isBare = (body: Body, side: Side): boolean =>
-  outermost(body, `hand.${side}`) === `${body.id}.hand.${side}`;
-
 /** Gloves slide out from under a cuff, so a sleeve over a glove's wrist does not hold it. */
 const slidesOut = (kind: ItemKind, place: Place): boolean =>
   kind.group === 'glove' && placeName(place) === 'wrist';
@@ -170,13 +167,18 @@ export function blockedBy(body: Body, index: number, together: readonly ItemId[]
     .find((over) => over.item !== under.item && !together.includes(over.item) && holds(over, under))?.item;
 }
 
-/** Whether everything a part lies on is kept from the patient by enclosing items put on later. */
+function holdsClose(layer: Layer, place: Place): boolean {
+  const part = partAt(layer, place);
+  return part !== undefined && !part.loose;
+}
+
+/** Whether everything a part lies on is kept from the patient by enclosing items put on later; what hangs free does not. */
 export function enclosed(body: Body, index: number, part: Part): boolean {
   const layer = body.layers[index];
   if (!layer) return false;
   const lies = [...coveredBy(layer, part), ...runsOver(layer, part)];
   const over = body.layers.slice(index + 1).filter((candidate) => itemKind(candidate.item).encloses);
-  return lies.length > 0 && lies.every((place) => over.some((candidate) => partAt(candidate, place)));
+  return lies.length > 0 && lies.every((place) => over.some((candidate) => holdsClose(candidate, place)));
 }
 
 /** Places of skin, mucosa or clothes that no equipment covers. */

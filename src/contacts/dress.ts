@@ -1,13 +1,13 @@
 // What goes on and comes off, opens and closes, and what an inspection is worth.
-import { type ItemId, itemKind, type Part } from '../domain/items.ts';
+import { type ItemGroup, type ItemId, itemKind, type Part } from '../domain/items.ts';
 import type { Move } from '../domain/moves.ts';
-import { placeName } from '../domain/places.ts';
+import { placeName, placeOn, type Side } from '../domain/places.ts';
 import {
   blockedBy,
   type Body,
   coveredBy,
+  covers,
   indexOf,
-  isBare,
   type Layer,
   outermost,
   partSurface,
@@ -75,26 +75,34 @@ export function takeOff(frame: Frame, move: Extract<Move, { do: 'off' }>): void 
   }
 }
 
+/** Where a layer goes: on top of all, or under the first layer that covers the place where it tucks in. */
+function positionOf(body: Body, layer: Layer): number {
+  const { tucksAt, group } = itemKind(layer.item);
+  if (!tucksAt) return body.layers.length;
+  const place = placeOn(tucksAt, layer.side ?? body.hand);
+  const over = body.layers.findIndex((other) => itemKind(other.item).group !== group && covers(other, place));
+  return over < 0 ? body.layers.length : over;
+}
+
+/** Whether somebody wears what this item is meant to lie over. */
+const hasBeneath = (body: Body, over: ItemGroup, side: Side | undefined): boolean =>
+  body.layers.some((layer) => itemKind(layer.item).group === over && layer.side === side);
+
 export function putOn(frame: Frame, move: Extract<Move, { do: 'on' }>): void {
   const item = itemAt(frame, move.item);
   if (!item) return;
-  const kind = itemKind(item);
+  const { group, over } = itemKind(item);
   for (const side of itemSides(frame, move.side, item)) {
     const body = owner(frame);
     if (indexOf(body, item, side) >= 0) {
       problem(frame, 'already-worn', { item, side: side ?? '', person: body.id });
       continue;
     }
-    if (item === 'outer-gloves' && side && isBare(body, side))
-      problem(frame, 'no-glove-beneath', { side, person: body.id });
-    const hole = kind.group === 'glove' ? [slipEvent(frame, 'pinhole')] : undefined;
-    const layer: Layer = {
-      item,
-      ...(side ? { side } : {}),
-      fastened: false,
-      ...(hole ? { hole } : {}),
-    };
-    replace(frame, withLayers(body, [...body.layers, layer]));
+    if (over && !hasBeneath(body, over, side))
+      problem(frame, 'no-glove-beneath', { side: side ?? '', person: body.id });
+    const hole = group === 'glove' ? [slipEvent(frame, 'pinhole')] : undefined;
+    const layer: Layer = { item, ...(side ? { side } : {}), fastened: false, ...(hole ? { hole } : {}) };
+    replace(frame, withLayers(body, body.layers.toSpliced(positionOf(body, layer), 0, layer)));
   }
 }
 

@@ -89,6 +89,10 @@ export interface ItemKind {
   readonly closure: Closure;
   /** Worn before anything else and kept on at the end: protected, and judged as it leaves. */
   readonly underneath?: boolean;
+  /** Put on, it goes under whatever covers this place already (an inner glove under a cuff). */
+  readonly tucksAt?: PlaceName;
+  /** It is worn over an item of this group, never alone. */
+  readonly over?: ItemGroup;
   readonly parts: readonly Part[];
 }
 
@@ -154,12 +158,16 @@ const coverall = <Id extends 'coverall' | 'hooded-coverall'>(id: Id, hood: reado
   ],
 });
 
-const glove = <Id extends 'gloves' | 'outer-gloves' | 'inner-gloves'>(id: Id): Kind<Id> => ({
+const glove = <Id extends 'gloves' | 'outer-gloves' | 'inner-gloves'>(
+  id: Id,
+  more: Pick<ItemKind, 'tucksAt' | 'over'> = {},
+): Kind<Id> => ({
   id,
   group: 'glove',
   pair: true,
   encloses: true,
   closure: 'none',
+  ...more,
   parts: [part('outside', 'faces', ['hand', 'wrist']), inside],
 });
 
@@ -218,8 +226,8 @@ export const ITEMS = [
     parts: [part('upper', 'faces', ['foot']), part('sole', 'faces', ['sole'])],
   },
   glove('gloves'),
-  glove('outer-gloves'),
-  glove('inner-gloves'),
+  glove('outer-gloves', { over: 'glove' }),
+  glove('inner-gloves', { tucksAt: 'wrist' }),
   gown('gown', 'ties'),
   gown('gown-hook-and-loop', 'hook-and-loop'),
   coverall('coverall', []),

@@ -69,7 +69,7 @@ function outcome(name: string): string {
 describe('cases', () => {
   test.each(NAMES)('%s', (name) => {
     const file = new URL(`${name}/expected.txt`, FOLDER);
-    if (process.env['UPDATE'] === '1') writeFileSync(file, outcome(name));
+    if (process.env.UPDATE === '1') writeFileSync(file, outcome(name));
     expect(outcome(name)).toBe(existsSync(file) ? readFileSync(file, 'utf8') : '');
   });
 });

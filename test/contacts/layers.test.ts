@@ -237,3 +237,24 @@ describe('what has left', () => {
     expect(problemsOf(twice)).toEqual(['again: not-worn', 'wipe: not-worn', 'touch: not-worn']);
   });
 });
+
+describe('a fresh inner glove goes under the cuff', () => {
+  // Training module, powered-respirator gown, doffing 09: torn inner gloves are replaced up to the edge of the sleeve.
+  const steps = [
+    step('off', 'remove', { items: ['inner-gloves'] }),
+    step('on', 'put-on', { items: ['inner-gloves'] }),
+    step('gown', 'remove', { items: ['gown'] }),
+  ];
+
+  it('so the gown can still come off', () => {
+    expect(problemsOf(doffing(['inner-gloves', 'gown'], steps))).toEqual([]);
+  });
+
+  it('while outer gloves pulled over the cuff hold it', () => {
+    const over = [
+      step('on', 'put-on', { items: ['outer-gloves'] }),
+      step('gown', 'remove', { items: ['gown'] }),
+    ];
+    expect(problemsOf(doffing(['inner-gloves', 'gown'], over))).toContain('gown: held-by');
+  });
+});

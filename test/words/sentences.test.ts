@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/check/analysis.ts';
 import { coverage } from '../../src/check/coverage.ts';
 import { type Finding, FINDING_KINDS, type Measure } from '../../src/check/finding.ts';
-import { byDesign, impossible, oneSlip, open } from '../../src/check/judge.ts';
+import { byDesign, oneSlip, open, problemFindings } from '../../src/check/judge.ts';
 import type { Procedure } from '../../src/domain/procedure.ts';
 import { readProcedure } from '../../src/language/index.ts';
 import { namedBy } from '../../src/words/surfaces.ts';
@@ -26,7 +26,7 @@ function findingsOf(procedure: Procedure): readonly Finding[] {
   const analysis = analyse(procedure, 'enveloped');
   const context = { analysis, hash: 'sample0' };
   return [
-    ...impossible(context),
+    ...problemFindings(context.analysis.compiled),
     ...open(context),
     ...oneSlip(context),
     ...byDesign(context),
