@@ -4,7 +4,7 @@
 // stages before it left.
 import { type Analysis, analyse } from '../src/check/analysis.ts';
 import { eventChances } from '../src/check/chances.ts';
-import { byDesign, impossible, type JudgeContext, oneSlip, open } from '../src/check/judge.ts';
+import { byDesign, type JudgeContext, oneSlip, open, problemFindings } from '../src/check/judge.ts';
 import { practice } from '../src/check/practice.ts';
 import { compile } from '../src/contacts/interpret.ts';
 import type { Agent } from '../src/domain/products.ts';
@@ -33,7 +33,7 @@ function check(subject: Subject): unknown {
   const analysis = analyse(subject.procedure, AGENT);
   const context = { analysis, hash: '0000000' };
   return [
-    impossible(context),
+    problemFindings(context.analysis.compiled),
     findings(context),
     practice(analysis.compiled),
     leastEvents(analysis.diagram, analysis.judged),
