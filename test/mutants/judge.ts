@@ -163,7 +163,7 @@ export function worseByReference(subject: Subject, mutant: Checkup, order: numbe
 export interface Judged {
   readonly mutant: Mutant;
   readonly ways: ReadonlySet<Way>;
-  /** Some pair of slips reaches more than before, by the reference. */
+  /** Some pair of slips (some three, where the fault is not found) reaches more than before, by the reference. */
   readonly worse: boolean;
 }
 
@@ -174,6 +174,8 @@ export function judge(mutants: readonly Mutant[]): readonly Judged[] {
   const original = checkup(subject.procedure, subject.counterpart);
   return mutants.map((mutant): Judged => {
     const after = checkup(mutant.procedure, subject.counterpart);
-    return { mutant, ways: waysFound(original, after), worse: worseByReference(subject, after, 2) };
+    const ways = waysFound(original, after);
+    // What is not found has to stand a harder test: triples too.
+    return { mutant, ways, worse: worseByReference(subject, after, ways.size > 0 ? 2 : 3) };
   });
 }

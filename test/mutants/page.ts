@@ -11,12 +11,12 @@ time, and checked again. A fault is **found** when the check says something of t
 of the original: a step that cannot be done, a departure from practice, a place left bare or a layer that contradicts the
 other half of the pair, fewer barriers before a protected surface, a new combination of slips, or a chance that rose
 beyond rounding. A fault that is not found must be **harmless**: the explicit-state reference engine, run for every set
-of at most two slips against both agents, reaches no protected surface that the same slips do not reach in the original.
-A fault that is neither fails the test.
+of at most three slips against both agents, reaches no protected surface that the same slips do not reach in the
+original. A fault that is neither fails the test.
 
-Harmless means harmless in this model (\`docs/method.md\`), and to pairs of slips; it does not mean that a step may be left
-out. **Worse** counts the faults that the reference alone shows to reach more: each of them must be found by barriers,
-combinations or chance, whatever practice says of it.
+Harmless means harmless in this model (\`docs/method.md\`), and up to three slips; it does not mean that a step may be left
+out. **Worse** counts the faults of which the reference alone shows that at most two slips reach more: each of them must
+be found by barriers, combinations or chance, whatever practice says of it.
 
 This page is made by \`npx vitest run test/mutants -u\`.
 `;
