@@ -64,6 +64,8 @@ interface Geometry {
   readonly covers: ReadonlyMap<Part, readonly Place[]>;
   readonly runs: ReadonlyMap<Part, readonly Place[]>;
   readonly lies: readonly Place[];
+  /** What follows the person in the surface id. */
+  readonly names: ReadonlyMap<Part, string>;
 }
 
 const GEOMETRIES = new Map<ItemId, Map<Side | undefined, Geometry>>();
@@ -92,7 +94,9 @@ function geometryOf(layer: Worn): Geometry {
   const at = new Map(
     [...covers].reverse().flatMap(([part, places]) => places.map((place) => [place, part] as const)),
   );
-  return { at, covers, runs, lies: [...covers.values(), ...runs.values()].flat() };
+  const side = layer.side ? `${layer.side}.` : '';
+  const names = new Map(parts.map((part) => [part, `${layer.item}.${side}${part.id}`] as const));
+  return { at, covers, runs, lies: [...covers.values(), ...runs.values()].flat(), names };
 }
 
 export const coveredBy = (layer: Worn, part: Part): readonly Place[] =>
@@ -104,10 +108,21 @@ const partAt = (layer: Layer, place: Place): Part | undefined => geometry(layer)
 
 export const covers = (layer: Layer, place: Place): boolean => partAt(layer, place) !== undefined;
 
-/** Surface id of a part of somebody's item. */
-export function partSurface(person: string, layer: { item: ItemId; side?: Side }, part: Part): string {
-  return `${person}.${layer.item}.${layer.side ? `${layer.side}.` : ''}${part.id}`;
+const SURFACE_IDS = new Map<string, Map<string, string>>();
+
+/** `person.rest`, the same text each time: it is looked up at every contact, and new text would be hashed anew. */
+function surfaceId(person: string, rest: string): string {
+  const known = SURFACE_IDS.get(person)?.get(rest);
+  if (known !== undefined) return known;
+  const ofPerson = SURFACE_IDS.get(person) ?? new Map<string, string>();
+  const made = `${person}.${rest}`;
+  SURFACE_IDS.set(person, ofPerson.set(rest, made));
+  return made;
 }
+
+/** Surface id of a part of somebody's item. */
+export const partSurface = (person: string, layer: Worn, part: Part): string =>
+  surfaceId(person, geometry(layer).names.get(part) ?? part.id);
 
 /** The outermost surface at a place among the first `below` layers; undefined where only clothes would be. */
 export function outermost(body: Body, place: Place, below = body.layers.length): string | undefined {
@@ -116,7 +131,7 @@ export function outermost(body: Body, place: Place, below = body.layers.length):
     const part = layer && partAt(layer, place);
     if (layer && part) return partSurface(body.id, layer, part);
   }
-  return TISSUE[placeName(place)] ? `${body.id}.${place}` : undefined;
+  return TISSUE[placeName(place)] ? surfaceId(body.id, place) : undefined;
 }
 
 /** All places of the part that lies outermost at a place among the first `below` layers; none where it is bare. */

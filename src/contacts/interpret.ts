@@ -73,8 +73,15 @@ function at(result: Performed, index: number): Performed {
 
 type Setting = Pick<Frame, 'procedure' | 'registry' | 'agent'>;
 
-const frameFor = (setting: Setting, scene: Scene, step: Step, index: number): Frame => ({
-  ...setting,
+const frameFor = (
+  { procedure, registry, agent }: Setting,
+  scene: Scene,
+  step: Step,
+  index: number,
+): Frame => ({
+  procedure,
+  registry,
+  agent,
   step,
   index,
   technique: techniqueFor(step) ?? NONE,

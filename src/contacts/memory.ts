@@ -28,10 +28,10 @@ export function memory(): Memory {
   return {
     scene: standing,
     get: (before, step) => steps.get(before)?.get(step),
-    keep(performed) {
-      const before = standing(performed.before);
-      const kept = { ...performed, before, after: standing(performed.after) };
-      steps.get(before)?.set(kept.step, kept);
+    keep({ step, operations, problems, technique, ...reached }) {
+      const before = standing(reached.before);
+      const kept = { step, operations, problems, technique, before, after: standing(reached.after) };
+      steps.get(before)?.set(step, kept);
       return kept;
     },
   };

@@ -47,8 +47,16 @@ export function techniquesFor(action: ActionId, items: readonly ItemId[]): reado
   return [...ways].sort((a, b) => Number(b.usual ?? false) - Number(a.usual ?? false));
 }
 
-/** The technique assumed when a step names none; undefined where the choice must be written down. */
-export function usualTechnique(action: ActionId, items: readonly ItemId[]): Technique | undefined {
+function findUsual(action: ActionId, items: readonly ItemId[]): Technique | undefined {
   const ways = techniquesFor(action, items);
   return ways.find((technique) => technique.usual) ?? (ways.length === 1 ? ways[0] : undefined);
+}
+
+const USUAL = new Map<string, Technique | undefined>();
+
+/** The technique assumed when a step names none; undefined where the choice must be written down. */
+export function usualTechnique(action: ActionId, items: readonly ItemId[]): Technique | undefined {
+  const key = `${action} ${items.join(' ')}`;
+  if (!USUAL.has(key)) USUAL.set(key, findUsual(action, items));
+  return USUAL.get(key);
 }
