@@ -128,7 +128,7 @@ function contamination(before: Told | undefined, after: Told): readonly Way[] {
  * Every way in which the check of the mutant says more, or worse, than that of the original. A note that something is
  * contaminated by design does not count: it asks nobody to do anything.
  */
-export function waysFound(original: Checkup, mutant: Checkup): ReadonlySet<Way> {
+function waysFound(original: Checkup, mutant: Checkup): ReadonlySet<Way> {
   const conduct = fresh(original.conduct, mutant.conduct).map(({ kind }) => KIND_WAYS[kind]!);
   const worse = AGENTS.flatMap((agent) =>
     [...mutant.byAgent.get(agent)!].flatMap(([surface, after]) =>
@@ -143,7 +143,7 @@ export function waysFound(original: Checkup, mutant: Checkup): ReadonlySet<Way> 
  * same slips do not reach in the original, against any agent. Slips are matched by step and kind of slip. A slip that the
  * original does not have changes nothing there; one that only the original has would only add to what it reaches.
  */
-export function worseByReference(subject: Subject, mutant: Checkup, order: number): boolean {
+function worseByReference(subject: Subject, mutant: Checkup, order: number): boolean {
   return AGENTS.some((agent, at) => {
     const { plan } = mutant.analyses[at]!.compiled;
     const lanes = lanesOf(
