@@ -4,7 +4,7 @@ import { fc, test as property } from '@fast-check/vitest';
 import { evidence } from '../../src/evidence/index.ts';
 import { slipOf, SLIPS } from '../../src/domain/slips.ts';
 import { CHANCE_STATUS, wordsFor } from '../../src/words/index.ts';
-import { duration } from '../../src/words/en/numbers.ts';
+import { duration } from '../../src/words/numbers.ts';
 
 const words = wordsFor('en');
 

@@ -3,13 +3,15 @@
 import type { Finding, FindingKind } from '../../check/finding.ts';
 import { PROBLEM_CODES, type ProblemCode } from '../../contacts/problem.ts';
 import type { SurfaceClass } from '../../contacts/plan.ts';
-import { evidence, evidenceIds } from '../../evidence/index.ts';
+import { evidence } from '../../evidence/index.ts';
 import { slipOf } from '../../domain/slips.ts';
 import { readEvent } from '../events.ts';
+import { ruleOf } from '../figures.ts';
+import { barriersGiven, isWearer } from '../given.ts';
 import type { Explained, Setting } from '../words.ts';
 import { evidenceWords } from './evidence.ts';
 import { barrierWords, counted } from './numbers.ts';
-import { capital, isWearer, joined, personPhrase, surfacePhrase } from './phrases.ts';
+import { capital, joined, personPhrase, surfacePhrase } from './phrases.ts';
 import { WHY } from './kinds.ts';
 import { itemIn, layeringWords, NOT_WORKED_OUT, problemWords } from './problems.ts';
 import { eventClause, eventSentence } from './slips.ts';
@@ -94,7 +96,7 @@ function aside({ finding, setting }: Told): string {
 const practice: Say = (told) => {
   const { finding, setting, where } = told;
   const [, ...others] = finding.steps;
-  const id = evidenceIds.find((candidate) => candidate === finding.code);
+  const id = ruleOf(finding.code);
   if (id === undefined) return { title: finding.code, text: `${capital(where)}.` };
   const compare =
     others.length > 0 ? ` Compare ${joined(others.map((step) => stepReference(setting, step)))}.` : '';
@@ -104,17 +106,13 @@ const practice: Say = (told) => {
   };
 };
 
-/** 'none' or a number, as the check writes them. */
-const numbered = (text: string | undefined): number | null =>
-  text === undefined || text === 'none' ? null : Number(text);
-
 const variant: Say = ({ finding, setting, surface, where }) => {
   const { before, after, unseen, to } = finding.params;
   const target = Number(to);
   const what =
     to === undefined ? 'left out' : `done ${target === 0 ? 'first' : `as step ${target + 1}`} instead`;
   const step = setting.steps[finding.steps[0] ?? -1];
-  const change = `the barriers before ${surface} go from ${barrierWords(numbered(before))} to ${barrierWords(numbered(after))}`;
+  const change = `the barriers before ${surface} go from ${barrierWords(barriersGiven(before))} to ${barrierWords(barriersGiven(after))}`;
   const notice = unseen === 'yes' ? ' Nothing later in the procedure would show it.' : '';
   return {
     title: `${capital(step ? stepLabel(setting, step) : where)}: worse if ${what}`,

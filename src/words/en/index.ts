@@ -1,4 +1,5 @@
 // English: every sentence of the program, assembled from its tables.
+import { routeSentences } from '../routes.ts';
 import type { Words } from '../words.ts';
 import { CAUTIONS } from './cautions.ts';
 import { evidenceWords } from './evidence.ts';
@@ -10,7 +11,7 @@ import { AGENT_NOUNS, CLASS_NOUNS, ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS, ROLE_N
 import { barrierWords, chanceWords, percent, STATUS_WORDS } from './numbers.ts';
 import { personPhrase, surfacePhrase } from './phrases.ts';
 import { problemWords } from './problems.ts';
-import { cleanedSentence, routeSentences, turnSentence } from './routes.ts';
+import { cleanedSentence, ROUTE, turnSentence } from './routes.ts';
 import { eventSentence, SLIP_NAMES } from './slips.ts';
 import { ACTION_NAMES, stepLabel, stepSentence } from './steps.ts';
 import { techniqueName } from './techniques.ts';
@@ -37,7 +38,7 @@ export const ENGLISH: Words = {
   event: eventSentence,
   problem: (setting, { code, params }) => problemWords(setting, code, params),
   finding: findingWords,
-  route: routeSentences,
+  route: (setting, finding) => routeSentences(ROUTE, setting, finding),
   cleaned: cleanedSentence,
   turn: turnSentence,
   edit: editSentence,

@@ -1,13 +1,24 @@
 // Tried edits in English: what to change, and what that changes in the figures.
 import type { Edit } from '../../check/edit.ts';
-import { FINDING_KINDS, type Measure, type Mend } from '../../check/finding.ts';
+import type { Measure, Mend } from '../../check/finding.ts';
 import type { Step } from '../../domain/procedure.ts';
-import { evidence, evidenceIds } from '../../evidence/index.ts';
+import { evidence } from '../../evidence/index.ts';
 import { CHANCE_STATUS } from '../events.ts';
+import {
+  addedBy,
+  type Figure,
+  type FigureGroup,
+  figuresOf,
+  isEstimate,
+  newlyReached,
+  readKey,
+} from '../figures.ts';
+import { isWearer } from '../given.ts';
+import { duration } from '../numbers.ts';
 import type { MendWords, Setting } from '../words.ts';
-import { barrierWords, duration, percent, STATUS_WORDS } from './numbers.ts';
 import { KIND_TITLES } from './kinds.ts';
-import { isWearer, joined, personPhrase, surfacePhrase } from './phrases.ts';
+import { barrierWords, percent, STATUS_WORDS } from './numbers.ts';
+import { joined, personPhrase, surfacePhrase } from './phrases.ts';
 import { stepLabel, stepReference, stepSentence } from './steps.ts';
 
 /** Where inserted steps go: 'after step 9 (...)', 'at the beginning'. */
@@ -39,61 +50,43 @@ export function editSentence(setting: Setting, edit: Edit): string {
   return `Change step ${edit.at + 1} to: ${stepSentence(changed, edit.step)}`;
 }
 
-const GROUPS = ['mucosa', 'skin', 'clothes or shoes', 'the clean side'] as const;
+const GROUPS: Readonly<Record<FigureGroup, string>> = {
+  mucosa: 'mucosa',
+  skin: 'skin',
+  'clothes-shoes': 'clothes or shoes',
+  'clean-side': 'the clean side',
+};
 
-interface Line {
-  readonly name: string;
-  readonly value: string;
+function nameOf(figure: Figure): string {
+  if (figure.is === 'impossible') return 'Steps that cannot be done';
+  if (figure.is === 'departures') return 'Departures from published practice';
+  if (figure.is === 'seconds') return 'Time';
+  return `${figure.is === 'open' ? 'Open routes to' : 'Chance of reaching'} ${GROUPS[figure.group]}`;
 }
 
-const STATUS = STATUS_WORDS[CHANCE_STATUS];
+const valueOf = ({ is, value }: Figure): string =>
+  is === 'chance' ? percent(value) : is === 'seconds' ? duration(value) : String(value);
 
-/** Every figure of a measure, in the order of their weight. */
-function lines(measure: Measure): readonly Line[] {
-  return [
-    { name: 'Steps that cannot be done', value: String(measure.impossible) },
-    ...GROUPS.map((group, index) => ({
-      name: `Open routes to ${group}`,
-      value: String(measure.open[index] ?? 0),
-    })),
-    ...GROUPS.map((group, index) => ({
-      name: `Chance of reaching ${group}`,
-      value: percent(measure.chance[index] ?? 0),
-    })),
-    { name: 'Departures from published practice', value: String(measure.departures) },
-    { name: 'Time', value: duration(measure.seconds) },
-  ];
-}
-
-const rests = (name: string): string => (name.startsWith('Chance') || name === 'Time' ? ` (${STATUS})` : '');
+const rests = (figure: Figure): string => (isEstimate(figure) ? ` (${STATUS_WORDS[CHANCE_STATUS]})` : '');
 
 export const measureLines = (measure: Measure): readonly string[] =>
-  lines(measure).map(({ name, value }) => `${name}: ${value}${rests(name)}`);
+  figuresOf(measure).map((figure) => `${nameOf(figure)}: ${valueOf(figure)}${rests(figure)}`);
 
 /** Only what differs: 'Chance of reaching skin: 0.8 % -> 0.02 % (judgement)'. */
 function changedLines(before: Measure, after_: Measure): readonly string[] {
-  const now = lines(after_);
-  return lines(before).flatMap(({ name, value }, index) => {
-    const next = now[index]?.value ?? value;
-    return next === value ? [] : [`${name}: ${value} -> ${next}${rests(name)}`];
+  const now = figuresOf(after_).map(valueOf);
+  return figuresOf(before).flatMap((figure, index) => {
+    const [value, next] = [valueOf(figure), now[index] ?? ''];
+    return next === value ? [] : [`${nameOf(figure)}: ${value} -> ${next}${rests(figure)}`];
   });
 }
 
-/** A finding by its key, `code where`, where `where` is a surface or a step: 'one slip away: the wearer's neck'. */
+/** A finding by its key: 'one slip away: the wearer's neck'. */
 function keyWords(setting: Setting, key: string): string {
-  const [code = '', where = ''] = key.split(' ');
-  const [group = ''] = code.split('.');
-  const kind = FINDING_KINDS.find((candidate) => candidate === group);
-  const rule = evidenceIds.find((id) => id === code);
+  const { code, kind, rule, where, step, isSurface } = readKey(setting, key);
   const what = rule ? evidence(rule).says.replace(/\.$/, '') : kind ? KIND_TITLES[kind] : code;
-  const index = setting.steps.findIndex((step) => step.id === where);
-  const place =
-    index >= 0
-      ? stepReference(setting, index)
-      : where.includes('.')
-        ? surfacePhrase(setting, where).text
-        : where;
-  return `${what.toLowerCase()}: ${place}`;
+  const place = isSurface ? surfacePhrase(setting, where).text : where;
+  return `${what.toLowerCase()}: ${step >= 0 ? stepReference(setting, step) : place}`;
 }
 
 const SHOWN = 4;
@@ -103,26 +96,22 @@ function keysWords(setting: Setting, keys: readonly string[]): string {
   return [...shown, ...(keys.length > SHOWN ? [`and ${keys.length - SHOWN} more`] : [])].join('; ');
 }
 
-const whereIn = (key: string): string => key.slice(key.indexOf(' ') + 1);
-
-/** An open route that becomes one slip away is no new trouble: it is said apart. */
-function addedLines(setting: Setting, { gone, added }: Mend): readonly string[] {
-  const wasOpen = new Set(gone.filter((key) => key.startsWith('open.')).map(whereIn));
-  const better = added.filter((key) => key.startsWith('one-slip.') && wasOpen.has(whereIn(key)));
-  const fresh = added.filter((key) => !better.includes(key));
+function addedLines(setting: Setting, mend: Mend): readonly string[] {
+  const { noLongerOpen, fresh } = addedBy(mend);
   return [
-    ...(better.length > 0 ? [`No longer open, but still ${keysWords(setting, better)}`] : []),
+    ...(noLongerOpen.length > 0 ? [`No longer open, but still ${keysWords(setting, noLongerOpen)}`] : []),
     ...(fresh.length > 0 ? [`New findings: ${keysWords(setting, fresh)}`] : []),
   ];
 }
 
-/** Ways to get there by one slip that were none before; shown by their places, worst first as the check lists them. */
-function slipLines(setting: Setting, keys: readonly string[]): readonly string[] {
-  if (keys.length === 0) return [];
-  const places = [...new Set(keys.map((key) => surfacePhrase(setting, whereIn(key)).text))];
+/** Ways to get there by one slip that were none before; shown by their places. */
+function slipLines(setting: Setting, mend: Mend): readonly string[] {
+  const reached = newlyReached(mend);
+  if (reached.length === 0) return [];
+  const places = [...new Set(reached.map((surface) => surfacePhrase(setting, surface).text))];
   const more = places.length > SHOWN ? [`and ${places.length - SHOWN} more`] : [];
   return [
-    `New single slips or circumstances: ${keys.length} (to ${[...places.slice(0, SHOWN), ...more].join('; ')})`,
+    `New single slips or circumstances: ${reached.length} (to ${[...places.slice(0, SHOWN), ...more].join('; ')})`,
   ];
 }
 
@@ -136,7 +125,7 @@ export function mendWords(setting: Setting, mend: Mend): MendWords {
       ...changedLines(mend.before, mend.after),
       ...(mend.gone.length > 0 ? [`Findings that go: ${mend.gone.length}`] : []),
       ...addedLines(setting, mend),
-      ...slipLines(setting, mend.newSlips ?? []),
+      ...slipLines(setting, mend),
     ],
   };
 }

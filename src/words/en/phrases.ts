@@ -3,6 +3,8 @@
 import { type ItemId, itemKind } from '../../domain/items.ts';
 import { type Place, placeName, type Side, sideOf } from '../../domain/places.ts';
 import { type Fixture, fixtureKind } from '../../domain/room.ts';
+import { handOf } from '../contact.ts';
+import { isWearer } from '../given.ts';
 import { type Named, namedBy } from '../surfaces.ts';
 import type { Setting } from '../words.ts';
 import { FIXTURE_NOUNS, ITEM_NOUNS, PART_NOUNS, PLACE_NOUNS, ROLE_NOUNS, ZONE_NOUNS } from './nouns.ts';
@@ -29,9 +31,6 @@ export function personPhrase(setting: Setting, id: string): string {
   const name = spaced(id);
   return has(name, role) ? `the ${name}` : `the ${role} "${id}"`;
 }
-
-export const isWearer = (setting: Setting, id: string): boolean =>
-  setting.people.find((candidate) => candidate.id === id)?.role === 'wearer';
 
 const ownerOf = (setting: Setting, id: string): string => possessive(personPhrase(setting, id));
 
@@ -95,21 +94,6 @@ function namedPhrase(setting: Setting, named: Named): Phrase {
 /** 'the outside of the left outer glove', 'the wearer's face', 'the seat of the clean chair'. */
 export const surfacePhrase = (setting: Setting, id: string): Phrase =>
   namedPhrase(setting, namedBy(setting, id));
-
-/** Which hand a surface is at that moment, and what is on it; undefined where it is no hand. */
-export function handOf(
-  setting: Setting,
-  id: string,
-): { person: string; side: Side; worn?: ItemId } | undefined {
-  const named = namedBy(setting, id);
-  if (named.at === 'place' && placeName(named.place) === 'hand') {
-    const side = sideOf(named.place);
-    return side && { person: named.person, side };
-  }
-  if (named.at !== 'item' || named.side === undefined || named.part !== 'outside') return undefined;
-  if (itemKind(named.item).group !== 'glove') return undefined;
-  return { person: named.person, side: named.side, worn: named.item };
-}
 
 /** As one who touches: 'the left hand (inner glove)', 'the assistant's right hand (bare)'. */
 export function touchingPhrase(setting: Setting, id: string): Phrase {

@@ -1,8 +1,8 @@
 // What a procedure cannot do, in English: what is wrong, and how to mend it. A record over the problem codes.
 import type { Problem, ProblemCode } from '../../contacts/problem.ts';
-import { ITEM_IDS } from '../../domain/items.ts';
 import { PRODUCT_IDS } from '../../domain/products.ts';
 import { FIXTURE_KIND_IDS } from '../../domain/room.ts';
+import { itemGiven, oneOf } from '../given.ts';
 import type { Setting, WrongAndMend } from '../words.ts';
 import { PRODUCT_NOUNS } from './nouns.ts';
 import { fixturePhrase, itemPhrase, personPhrase, surfacePhrase } from './phrases.ts';
@@ -25,15 +25,10 @@ interface Told {
   readonly is: string;
 }
 
-const oneOf = <Name extends string>(names: readonly Name[], text: string | undefined): Name | undefined =>
-  names.find((name) => name === text);
-
 /** 'the left outer glove' also from 'outer-gloves (left)'. */
 export function itemIn(text: string | undefined, side?: string): { text: string; many: boolean } {
-  const [name, within] = (text ?? '').split(/ \(|\)/);
-  const item = oneOf(ITEM_IDS, name);
-  const which = oneOf(['left', 'right'] as const, side) ?? oneOf(['left', 'right'] as const, within);
-  return item === undefined ? { text: 'the item', many: false } : itemPhrase(item, which);
+  const given = itemGiven(text, side);
+  return given === undefined ? { text: 'the item', many: false } : itemPhrase(given.item, given.side);
 }
 
 function fixtureIn(setting: Setting, id: string | undefined): string {

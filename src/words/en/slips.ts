@@ -1,8 +1,8 @@
 // Slips and circumstances as English clauses: what went wrong, as said of this step and this thing. Two records over the
 // ids of the slips table: a short name for lists, and the clause.
-import { itemKind } from '../../domain/items.ts';
 import type { SlipId } from '../../domain/slips.ts';
 import { type EventRead, readEvent } from '../events.ts';
+import { eventOf } from '../given.ts';
 import type { Setting } from '../words.ts';
 import { fixturePhrase, itemPhrase, type Phrase, personPhrase, surfacePhrase } from './phrases.ts';
 import { stepReference } from './steps.ts';
@@ -104,17 +104,14 @@ function toldAtStart(setting: Setting, { on }: EventRead): Told {
 function told(setting: Setting, event: EventRead): Told {
   const { step } = event;
   if (!step) return toldAtStart(setting, event);
-  const [item] = step.items;
-  const side = event.on === 'left' || event.on === 'right' ? event.on : step.side;
-  const owner = step.of === undefined || step.of === step.who ? 'the' : `${personPhrase(setting, step.of)}'s`;
-  const named = item === undefined ? undefined : itemPhrase(item, side, owner);
-  const fixture =
-    step.fixture === undefined ? NOTHING : { text: fixturePhrase(setting, step.fixture), many: false };
+  const { item, side, owner, fixture, glove } = eventOf(step, event);
+  const whose = owner === undefined ? 'the' : `${personPhrase(setting, owner)}'s`;
+  const at = fixture === undefined ? NOTHING : { text: fixturePhrase(setting, fixture), many: false };
   return {
-    on: named ?? fixture,
+    on: item === undefined ? at : itemPhrase(item, side, whose),
     who: personPhrase(setting, step.who),
     helper: step.helper === undefined ? 'a helper' : personPhrase(setting, step.helper),
-    glove: item !== undefined && itemKind(item).group === 'glove',
+    glove,
   };
 }
 

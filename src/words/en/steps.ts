@@ -3,11 +3,11 @@ import type { ActionId } from '../../domain/actions.ts';
 import { itemKind } from '../../domain/items.ts';
 import { isPaired, placeName, sideOf } from '../../domain/places.ts';
 import type { Step } from '../../domain/procedure.ts';
-import { type TechniqueId, usualTechnique } from '../../domain/techniques/index.ts';
+import { lookedOver, techniqueOf } from '../given.ts';
 import { handsBefore } from '../gloved.ts';
 import type { Setting } from '../words.ts';
 import { CLOSURE_VERBS, PART_NOUNS, PLACE_NOUNS, PRODUCT_NOUNS } from './nouns.ts';
-import { capital, fixturePhrase, isWearer, itemPhrase, joined, personPhrase, zonePhrase } from './phrases.ts';
+import { capital, fixturePhrase, itemPhrase, joined, personPhrase, zonePhrase } from './phrases.ts';
 import { TECHNIQUE_PHRASES } from './techniques.ts';
 
 type Say = (setting: Setting, step: Step) => string;
@@ -62,12 +62,8 @@ const target: Say = (setting, step) =>
 /** Without items the one who wears them is looked over: by themselves, or by whoever stands by. */
 const inspect: Say = (setting, step) => {
   if (step.items.length > 0) return `look over ${object(setting, step)}`;
-  const looked =
-    step.of ??
-    (isWearer(setting, step.who) ? undefined : setting.people.find(({ role }) => role === 'wearer')?.id);
-  return looked === undefined || looked === step.who
-    ? 'look over all equipment'
-    : `look ${personPhrase(setting, looked)} over`;
+  const looked = lookedOver(setting, step);
+  return looked === undefined ? 'look over all equipment' : `look ${personPhrase(setting, looked)} over`;
 };
 
 const VERBS: Readonly<Record<ActionId, Say>> = {
@@ -98,9 +94,6 @@ const helped: Say = (setting, { helper, action }) =>
 /** Where what was taken off goes. */
 const discarded: Say = (setting, { action, fixture }) =>
   fixture === undefined || action !== 'remove' ? '' : `; put it into ${fixturePhrase(setting, fixture)}`;
-
-const techniqueOf = (step: Step): TechniqueId | undefined =>
-  step.technique ?? (usualTechnique(step.action, step.items)?.id as TechniqueId | undefined);
 
 /** 'remove the outer gloves': to refer to a step. */
 export const stepLabel: Say = (setting, step) => VERBS[step.action](setting, step);
