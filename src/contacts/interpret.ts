@@ -110,7 +110,7 @@ function run(setting: Setting, scene: Scene, step: Step, index: number): Perform
 }
 
 /** An interpreter for one procedure and one agent. Its registry grows as variants meet new surfaces and slips. */
-export function interpreter(procedure: Procedure, agent: Agent): Interpreter {
+function interpreter(procedure: Procedure, agent: Agent): Interpreter {
   const registry = createRegistry(procedure);
   const setting: Setting = { procedure, registry, agent };
   const known = memory();

@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import { ask, whyNoSpin } from '../../bench/checker.ts';
 import { promelaOf } from '../../bench/promela.ts';
-import { type BasicEvent, type Plan, type Surface } from '../../src/contacts/plan.ts';
+import type { BasicEvent, Plan, Surface } from '../../src/contacts/plan.ts';
 import { leastEvents } from '../../src/engine/barriers.ts';
 import { judgedOf, propagate } from '../../src/engine/propagate.ts';
 
