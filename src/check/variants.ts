@@ -65,7 +65,11 @@ const stepAt = ({ analysis }: Trying, at: number): Step => analysis.compiled.pro
 /** Takes the run past what the edit changes; the base's own steps follow. */
 function change(trying: Trying, edit: Edit): void {
   const { run } = trying;
-  if (edit.do === 'move') return edit.to < edit.from ? moveEarlier(trying, edit) : moveLater(trying, edit);
+  if (edit.do === 'move') {
+    if (edit.to < edit.from) moveEarlier(trying, edit);
+    else moveLater(trying, edit);
+    return;
+  }
   run.start(edit.at);
   if (edit.do === 'insert') for (const step of edit.steps) run.other(step);
   if (edit.do === 'replace') run.other(edit.step);
