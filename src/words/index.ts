@@ -4,6 +4,8 @@ import type { Words } from './words.ts';
 
 export { CAUTIONS } from './en/cautions.ts';
 export { CHANCE_STATUS, readEvent } from './events.ts';
+export { duration } from './numbers.ts';
+export type * from './compare.ts';
 export type * from './words.ts';
 
 const LANGUAGES: readonly Words[] = [ENGLISH];

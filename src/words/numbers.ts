@@ -20,3 +20,18 @@ export function duration(seconds: number): string {
   const minutes = Math.floor(whole / 60);
   return minutes === 0 ? `${whole} s` : `${minutes} min ${String(whole % 60).padStart(2, '0')} s`;
 }
+
+const MINUS = '\u2212';
+
+/** '+' or '\u2212' before what `write` makes of the rest; nothing before a nought. */
+export const signed = (value: number, write: (size: number) => string): string =>
+  value === 0 ? write(0) : `${value < 0 ? MINUS : '+'}${write(Math.abs(value))}`;
+
+/** Percentage points of a difference of chances, without their unit; two digits, signed. */
+export function pointsIn(locale: string): (difference: number) => string {
+  const digits = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2, useGrouping: false });
+  return (difference) =>
+    Math.abs(difference * 100) < SMALLEST
+      ? digits.format(0)
+      : signed(difference * 100, (size) => digits.format(size));
+}

@@ -8,15 +8,16 @@ import type { Problem } from '../contacts/problem.ts';
 import type { SurfaceClass } from '../contacts/plan.ts';
 import type { ActionId } from '../domain/actions.ts';
 import type { ItemId } from '../domain/items.ts';
-import type { Procedure, ProcedureKind, Role, Step } from '../domain/procedure.ts';
+import type { ProcedureKind, Role, Step } from '../domain/procedure.ts';
 import type { Agent, ProductId } from '../domain/products.ts';
 import type { SlipId } from '../domain/slips.ts';
 import type { TechniqueId } from '../domain/techniques/index.ts';
 import type { LedgerTurn } from '../engine/ledger.ts';
 import type { EvidenceId, EvidenceStatus } from '../evidence/index.ts';
+import type { CompareWords } from './compare.ts';
+import type { Setting } from './setting.ts';
 
-/** What of a procedure its sentences need. */
-export type Setting = Pick<Procedure, 'kind' | 'people' | 'zones' | 'fixtures' | 'start' | 'steps'>;
+export type { Setting } from './setting.ts';
 
 /** A heading and what it means: what, where, why it matters. */
 export interface Explained {
@@ -106,4 +107,7 @@ export interface Words {
   /** A chance from 0 to 1, with the weakest status of what it rests on. */
   readonly chance: (chance: number, status: EvidenceStatus) => string;
   readonly evidence: (id: EvidenceId) => EvidenceWords;
+
+  /** Two procedures side by side, and what a run uses up. */
+  readonly compare: CompareWords;
 }

@@ -15,8 +15,29 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   guide: ['domain', 'contacts', 'engine', 'evidence'],
   practice: ['domain', 'contacts', 'evidence'],
   check: ['domain', 'contacts', 'engine', 'practice', 'evidence'],
-  words: ['domain', 'contacts', 'practice', 'evidence', 'types:engine', 'check'],
-  'verify.ts': ['domain', 'contacts', 'practice', 'evidence', 'language', 'engine', 'guide', 'words', 'check'],
+  costing: ['domain', 'contacts', 'engine', 'evidence', 'yaml'],
+  compare: ['domain', 'contacts', 'engine', 'check', 'costing', 'evidence'],
+  words: [
+    'domain',
+    'contacts',
+    'practice',
+    'evidence',
+    'types:engine',
+    'check',
+    'types:compare',
+    'types:costing',
+  ],
+  'verify.ts': [
+    'domain',
+    'contacts',
+    'practice',
+    'evidence',
+    'language',
+    'engine',
+    'guide',
+    'words',
+    'check',
+  ],
 };
 
 const CORE = Object.keys(MAY_IMPORT);

@@ -2,6 +2,7 @@
 import { routeSentences } from '../routes.ts';
 import type { Words } from '../words.ts';
 import { CAUTIONS } from './cautions.ts';
+import { COMPARE } from './compare.ts';
 import { evidenceWords } from './evidence.ts';
 import { findingWords } from './findings.ts';
 import { KIND_TITLES, SEVERITY_WORDS } from './kinds.ts';
@@ -49,4 +50,5 @@ export const ENGLISH: Words = {
   percent,
   chance: chanceWords,
   evidence: evidenceWords,
+  compare: COMPARE,
 };
