@@ -48,7 +48,10 @@ function hygiene(context: CandidateContext, at: number, who: string): readonly E
 function gloveChange(context: CandidateContext, at: number, who: string): readonly Edit[] {
   const glove = outerGlove(context, at, who)?.item;
   const onGlove = productFor(context, 'glove');
-  const beneath = productFor(context, glove === 'outer-gloves' ? 'glove' : 'skin');
+  const under = glove === 'outer-gloves' ? 'glove' : 'skin';
+  // Where nothing the unit has works on the agent, fresh gloves are the mend, and hands are cleaned all the same.
+  const beneath =
+    productFor(context, under) ?? context.procedure.products.find((id) => product(id).suits.includes(under));
   if (!glove || !beneath) return [];
   const clean = (base: string, chosen: ProductId): Step =>
     stepWith(context, base, { who, action: 'sanitise', items: [], product: chosen });
@@ -96,6 +99,23 @@ function otherFixtures(context: CandidateContext, at: number): readonly Edit[] {
 /** Leaving out a touch that nothing else needs; a removal or a cleaning is never left out as a mend. */
 function leaveOut(context: CandidateContext, at: number): readonly Edit[] {
   return context.procedure.steps[at]?.action === 'touch' ? [{ do: 'remove', at }] : [];
+}
+
+/** A call, or a look by the observer, before or after step `at`; nobody is touched by it. */
+function looksAndCalls(context: CandidateContext, at: number): readonly Edit[] {
+  const { people, steps } = context.procedure;
+  const who = people.find((person) => person.role === 'observer')?.id ?? steps[at]?.who ?? '';
+  const wearer = steps[at]?.of ?? steps[at]?.who ?? '';
+  const look = stepWith(context, 'look', {
+    who,
+    action: 'inspect',
+    items: [],
+    ...(who === wearer ? {} : { of: wearer }),
+  });
+  const call = stepWith(context, 'call', { who, action: 'say', items: [] });
+  return [look, call].flatMap((step) =>
+    [at, at + 1].map((place): Edit => ({ do: 'insert', at: place, steps: [step] })),
+  );
 }
 
 const REACH = 6;
@@ -182,6 +202,7 @@ function aroundStep(context: CandidateContext, at: number): readonly Edit[] {
       ...hygiene(context, at, person),
     ]),
     ...gloveChange(context, at, who),
+    ...looksAndCalls(context, at),
     ...otherTechniques(context, at),
     ...otherFixtures(context, at),
     ...leaveOut(context, at),

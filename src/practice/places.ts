@@ -79,6 +79,18 @@ const touchesFront = (reading: Reading, groups: readonly ItemGroup[]): readonly 
     return FRONTS.includes(step.part ?? 'front') ? [{ step: index, params: { person, item } }] : [];
   });
 
+/** Taken off while still on the patient's side. */
+function offWithThePatient(reading: Reading): readonly Found[] {
+  const patient = reading.procedure.zones.filter((zone) => zone.side === 'patient').map((zone) => zone.id);
+  const people = inTwoPairs(reading);
+  return reading.moments.flatMap((moment) => {
+    const [item] = moment.step.action === 'remove' ? moment.step.items : [];
+    const there = patient.includes(bodyIn(moment.before, moment.owner).zone);
+    if (!item || !there || !people.includes(moment.owner)) return [];
+    return [{ step: moment.index, params: { person: moment.owner, item } }];
+  });
+}
+
 const front = (id: PracticeRuleId, groups: readonly ItemGroup[], what: string): Rule => ({
   id,
   kinds: DOFFING,
@@ -93,6 +105,12 @@ export const PLACES_TOUCHED: readonly Rule[] = [
     looksAt:
       'Somebody who sits down on a clean chair while gown, coverall or apron is still worn, or, in foot covers, on the chair on which shoes are wiped. The coverall module itself does both: a unit that follows it accepts this departure.',
     find: dirtyOnCleanChair,
+  },
+  {
+    id: 'practice.off-in-doffing-area',
+    kinds: DOFFING,
+    looksAt: 'Somebody in two pairs of gloves who takes anything off while still on the patient’s side.',
+    find: offWithThePatient,
   },
   {
     id: 'practice.shoes-wiped-with-soles',

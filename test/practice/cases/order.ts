@@ -13,6 +13,18 @@ const shoeCovers = changed(
 
 export const ORDER_CASES: readonly Case[] = [
   {
+    rule: 'practice.off-in-doffing-area',
+    source: 'cdc-training',
+    broken: 'the shield comes off beside the patient',
+    procedure: inserted(
+      without(RESPIRATOR_GOWN, 'shield-off'),
+      'leave',
+      off('shield-off', 'face-shield'),
+      rub('rub'),
+    ),
+    at: 'shield-off',
+  },
+  {
     rule: 'practice.respirator-last-of-face',
     source: 'cdc-everyday',
     broken: 'mask before goggles',
