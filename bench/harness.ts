@@ -15,6 +15,8 @@ export interface Case {
   readonly work: () => unknown;
   readonly goal?: string;
   readonly note?: string;
+  /** Processor time is told as well. */
+  readonly processor?: boolean;
 }
 
 export interface Rounds {
@@ -34,12 +36,31 @@ export function timeOf(work: () => unknown): number {
 export const ordered = <T>(cases: readonly T[]): readonly T[] =>
   process.env.BENCH_ORDER === 'backward' ? [...cases].reverse() : cases;
 
+/** Milliseconds of processor time of one call, compiler and collector included: what a busy machine blurs least. */
+function processorTimeOf(work: () => unknown): number {
+  const before = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1000;
+}
+
 /** Warms up and times each case. */
 export function timed(cases: readonly Case[], { warm, runs }: Rounds): readonly Row[] {
-  return ordered(cases).map(({ name, work, goal, note }) => {
+  return ordered(cases).flatMap(({ name, work, goal, note, processor }): readonly Row[] => {
     for (let round = 0; round < warm; round += 1) work();
+    const row = (what: string, samples: readonly number[]): Row => ({ name: what, samples, unit: 'ms' });
     const samples = Array.from({ length: runs }, () => timeOf(work));
-    return { name, samples, unit: 'ms', ...(goal ? { goal } : {}), ...(note ? { note } : {}) };
+    return [
+      { ...row(name, samples), ...(goal ? { goal } : {}), ...(note ? { note } : {}) },
+      ...(processor
+        ? [
+            row(
+              `${name}, processor time`,
+              Array.from({ length: runs }, () => processorTimeOf(work)),
+            ),
+          ]
+        : []),
+    ];
   });
 }
 
