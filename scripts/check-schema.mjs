@@ -1,5 +1,5 @@
-// Writes schema/check-1.json from the shape that `doffline check --json` fills. Run `node scripts/check-schema.mjs` after
-// that shape changed; a test fails while it is out of date.
+// Writes the schemas of what the command line prints with --json from the shapes that it fills. Run
+// `node scripts/check-schema.mjs` after one of them changed; a test fails while a schema is out of date.
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -8,23 +8,33 @@ import { build } from 'esbuild';
 import { ROOT } from './install.mjs';
 import { bin, run } from './run.mjs';
 
-const TARGET = join(ROOT, 'schema/check-1.json');
+/** Schema file, the module of its shape, and the function there that makes it. */
+const SCHEMAS = /** @type {const} */ ([
+  ['check-1', 'reportSchema', 'checkJsonSchema'],
+  ['compare-1', 'compareSchema', 'compareJsonSchema'],
+  ['cost-1', 'costSchema', 'costJsonSchema'],
+]);
 
-/** @returns {Promise<unknown>} what the file must hold; Node itself cannot read the shape's TypeScript */
-async function makeSchema() {
+/**
+ * @param {string} module
+ * @param {string} maker
+ * @returns {Promise<unknown>} what the file must hold; Node itself cannot read the shape's TypeScript
+ */
+async function makeSchema(module, maker) {
   const folder = mkdtempSync(join(tmpdir(), 'doffline-schema-'));
   try {
     const outfile = join(folder, 'schema.mjs');
-    const entryPoints = [join(ROOT, 'src/cli/reportSchema.ts')];
+    const entryPoints = [join(ROOT, `src/cli/${module}.ts`)];
     await build({ entryPoints, outfile, bundle: true, platform: 'node', format: 'esm', logLevel: 'error' });
-    const made = /** @type {{ checkJsonSchema: () => unknown }} */ (
-      await import(pathToFileURL(outfile).href)
-    );
-    return made.checkJsonSchema();
+    const made = /** @type {Record<string, () => unknown>} */ (await import(pathToFileURL(outfile).href));
+    return made[maker]?.();
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-writeFileSync(TARGET, JSON.stringify(await makeSchema()));
-await run(bin('biome'), ['format', '--write', TARGET]);
+for (const [name, module, maker] of SCHEMAS) {
+  const target = join(ROOT, `schema/${name}.json`);
+  writeFileSync(target, JSON.stringify(await makeSchema(module, maker)));
+  await run(bin('biome'), ['format', '--write', target]);
+}

@@ -1,8 +1,10 @@
 // The commands, their arguments and their help. `main` is a plain function of arguments and streams that returns the exit
 // status, so that tests call it as the shell does.
-import { Argument, Command, CommanderError, Option } from 'commander';
+import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { AGENTS, type Agent } from '../domain/products.ts';
 import { cautionsText, check, type Status } from './check.ts';
+import { compare } from './compare.ts';
+import { cost } from './cost.ts';
 import { explain } from './explain.ts';
 import type { Io } from './io.ts';
 import { replay } from './replay.ts';
@@ -63,6 +65,50 @@ function addReplay(root: Command, io: Io, finish: Finish): void {
     });
 }
 
+function addCompare(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('compare')
+    .description('compare two procedures or versions: steps, findings, barriers, chances, time, supplies')
+    .argument('<first>', 'a procedure file, or - for standard input')
+    .argument('<second>', 'the file to compare with it')
+    .option('--json', 'print one object instead of text (docs/command-line.md)')
+    .addOption(agentOption())
+    .action(async (first: string, second: string, options: Shared & { json?: boolean }) => {
+      const agents = agentsIn(options);
+      finish(
+        await compare(io, [first, second], { json: options.json ?? false, ...(agents ? { agents } : {}) }),
+      );
+    });
+}
+
+const MOST_RUNS = 1000;
+
+function runsIn(text: string): number {
+  const runs = Number(text);
+  if (!Number.isInteger(runs) || runs < 1 || runs > MOST_RUNS)
+    throw new InvalidArgumentError(`Write a whole number from 1 to ${MOST_RUNS}.`);
+  return runs;
+}
+
+interface CostFlags {
+  readonly json?: boolean;
+  readonly runs?: number;
+  readonly prices?: string;
+}
+
+function addCost(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('cost')
+    .description('count what a run takes: equipment, wipes, hand rub, mats, minutes, waste')
+    .addArgument(file())
+    .option('--runs <number>', 'runs a day', runsIn)
+    .option('--prices <file>', 'a price list of your own (docs/command-line.md); there is no default')
+    .option('--json', 'print one object instead of text (docs/command-line.md)')
+    .action(async (path: string, { json = false, runs = 1, prices }: CostFlags) => {
+      finish(await cost(io, path, { json, runs, ...(prices === undefined ? {} : { prices }) }));
+    });
+}
+
 const AFTER_HELP = `
 Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.
 
@@ -81,6 +127,8 @@ function program(io: Io, finish: Finish): Command {
   addCheck(root, io, finish);
   addExplain(root, io, finish);
   addReplay(root, io, finish);
+  addCompare(root, io, finish);
+  addCost(root, io, finish);
   return root;
 }
 

@@ -5,17 +5,21 @@ import { z } from 'zod';
 export const CHECK_FORMAT = 'check-1';
 export const CHECKS_FORMAT = 'checks-1';
 
-const severity = z.enum(['error', 'note']);
-const agent = z.enum(['enveloped', 'non-enveloped']);
-const status = z
+export const severity = z.enum(['error', 'note']);
+export const agent = z.enum(['enveloped', 'non-enveloped']);
+export const status = z
   .enum(['published', 'common practice', 'memory', 'judgement'])
   .describe('How far a number may be trusted: the weakest of all that it rests on.');
-const stepNumber = z
+export const stepNumber = z
   .int()
   .min(0)
   .describe('Number of a step, from 1; 0 is the start, before the first step.');
-const chance = z.number().min(0).max(1).describe('A chance from 0 to 1: a relative guide, see its status.');
-const barriers = z
+export const chance = z
+  .number()
+  .min(0)
+  .max(1)
+  .describe('A chance from 0 to 1: a relative guide, see its status.');
+export const barriers = z
   .int()
   .min(0)
   .nullable()
@@ -137,7 +141,7 @@ const surface = z.object({
   ),
 });
 
-const diagnostic = z.object({
+export const diagnostic = z.object({
   file: z.string(),
   line: z.int().min(1),
   column: z.int().min(1),

@@ -16,6 +16,8 @@ export interface FindingChanges {
   readonly gone: readonly Finding[];
   readonly gained: readonly Finding[];
   readonly kept: readonly KeptFinding[];
+  /** Of those gained: places that stood open before, and are one slip away now. */
+  readonly noLongerOpen: readonly Finding[];
   /** Those in the second that are errors and were none, or not there, in the first. */
   readonly newErrors: readonly Finding[];
 }
@@ -27,13 +29,13 @@ interface Naming {
   readonly event: (key: string) => string;
 }
 
-const FIRST = (procedure: Procedure): Naming => ({
+const firstNaming = (procedure: Procedure): Naming => ({
   step: (index) => procedure.steps[index]?.id ?? String(index),
   surface: (id) => id ?? '',
   event: (key) => key,
 });
 
-function second(a: Procedure, b: Procedure, rows: readonly StepRow[], match: Match): Naming {
+function secondNaming(a: Procedure, b: Procedure, rows: readonly StepRow[], match: Match): Naming {
   const counterpart = new Map(
     rows.flatMap((row) => (row.a === null || row.b === null ? [] : [[row.b, row.a]])),
   );
@@ -103,13 +105,13 @@ export interface FindingSide {
   readonly findings: readonly Finding[];
 }
 
-export function compareFindings(
-  a: FindingSide,
-  b: FindingSide,
-  rows: readonly StepRow[],
-  match: Match,
-): FindingChanges {
-  const [first, other] = [FIRST(a.procedure), second(a.procedure, b.procedure, rows, match)];
+/** From the second's findings to the first's; `exact` where the step is the same too. */
+interface Paired {
+  readonly exact: ReadonlyMap<Finding, Finding>;
+  readonly moved: ReadonlyMap<Finding, Finding>;
+}
+
+function paired(a: FindingSide, b: FindingSide, first: Naming, other: Naming): Paired {
   const exact = pairUp(
     a.findings,
     b.findings,
@@ -124,19 +126,47 @@ export function compareFindings(
     (one) => itself(one, first),
     (one) => itself(one, other),
   );
-  for (const one of moved.values()) used.add(one);
+  return { exact, moved };
+}
+
+/** Single slips of the second to what stood open in the first, against the same agent. */
+function stoodOpen(
+  gained: readonly Finding[],
+  before: readonly Finding[],
+  { surface }: Naming,
+): readonly Finding[] {
+  const wasOpen = new Set(
+    before
+      .filter(({ kind }) => kind === 'open')
+      .flatMap(({ surfaces, agent }) => surfaces.map((id) => `${agent ?? ''} ${id}`)),
+  );
+  return gained.filter(
+    (one) => one.kind === 'one-slip' && wasOpen.has(`${one.agent ?? ''} ${surface(one.surface)}`),
+  );
+}
+
+const isError = ({ severity }: Finding): boolean => severity === 'error';
+
+export function compareFindings(
+  a: FindingSide,
+  b: FindingSide,
+  rows: readonly StepRow[],
+  match: Match,
+): FindingChanges {
+  const other = secondNaming(a.procedure, b.procedure, rows, match);
+  const { exact, moved } = paired(a, b, firstNaming(a.procedure), other);
+  const used = new Set([...exact.values(), ...moved.values()]);
   const kept = b.findings.flatMap((one): readonly KeptFinding[] => {
     const before = exact.get(one) ?? moved.get(one);
     return before === undefined ? [] : [{ a: before, b: one, elsewhere: !exact.has(one) }];
   });
   const gained = b.findings.filter((one) => !exact.has(one) && !moved.has(one));
+  const worse = kept.filter((one) => isError(one.b) && !isError(one.a)).map((one) => one.b);
   return {
     gone: a.findings.filter((one) => !used.has(one)),
     gained,
     kept,
-    newErrors: [
-      ...gained.filter(({ severity }) => severity === 'error'),
-      ...kept.filter((one) => one.b.severity === 'error' && one.a.severity !== 'error').map((one) => one.b),
-    ],
+    noLongerOpen: stoodOpen(gained, a.findings, other),
+    newErrors: [...gained.filter(isError), ...worse],
   };
 }

@@ -60,8 +60,11 @@ export function renamed(step: Step, match: Match): StepContent {
   };
 }
 
+/** Another action always has another technique: that goes without saying. */
 export const differing = (a: StepContent, b: StepContent): readonly ComparedField[] =>
-  COMPARED_FIELDS.filter((field) => a[field] !== b[field]);
+  COMPARED_FIELDS.filter(
+    (field) => a[field] !== b[field] && (field !== 'technique' || a.action === b.action),
+  );
 
 /** The whole instruction; a note is for the reader and does not tell steps apart. */
 export const exactKey = (content: StepContent): string =>

@@ -30,8 +30,7 @@ export const signed = (value: number, write: (size: number) => string): string =
 /** Percentage points of a difference of chances, without their unit; two digits, signed. */
 export function pointsIn(locale: string): (difference: number) => string {
   const digits = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2, useGrouping: false });
-  return (difference) =>
-    Math.abs(difference * 100) < SMALLEST
-      ? digits.format(0)
-      : signed(difference * 100, (size) => digits.format(size));
+  const write = (size: number): string =>
+    size > 0 && size < SMALLEST ? `< ${digits.format(SMALLEST)}` : digits.format(size);
+  return (difference) => signed(difference * 100, write);
 }
