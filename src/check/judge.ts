@@ -4,7 +4,7 @@ import type { Compiled } from '../contacts/interpret.ts';
 import type { Surface, SurfaceClass } from '../contacts/plan.ts';
 import { TRUE } from '../engine/diagram.ts';
 import { ledgerOf } from '../engine/ledger.ts';
-import { listOf } from '../engine/cutSets.ts';
+import { singlesOf } from '../engine/cutSets.ts';
 import { type EvidenceId, evidenceIds } from '../evidence/index.ts';
 import { type Analysis, classRank } from './analysis.ts';
 import type { Finding, RouteLink } from './finding.ts';
@@ -102,8 +102,7 @@ function loneEvents(analysis: Analysis): readonly Lone[] {
   const found = new Map<number, Lone>();
   analysis.protectedSurfaces.forEach((surface, at) => {
     const family = analysis.families.minimal(analysis.judged[at] ?? 0);
-    for (const [event] of listOf(analysis.families, family, Infinity, 1)) {
-      if (event === undefined) continue;
+    for (const event of singlesOf(analysis.families, family)) {
       const lone = found.get(event) ?? { event, surfaces: [] };
       lone.surfaces.push(surface);
       found.set(event, lone);

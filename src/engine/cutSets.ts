@@ -82,6 +82,18 @@ export function listOf(families: Families, family: Family, cap: number, maxOrder
   return sets;
 }
 
+/**
+ * The events that suffice alone, as `listOf` to order 1 has them, without working the rest out. Among minimal sets no other
+ * holds such an event, so its node's high child is the empty set, and all these nodes lie on the chain of low children.
+ */
+export function singlesOf(families: Families, family: Family): readonly number[] {
+  const events: number[] = [];
+  for (let at = family; at > EMPTY_SET; at = families.low[at]!) {
+    if (families.high[at] === EMPTY_SET) events.push(families.variable[at]!);
+  }
+  return events.reverse();
+}
+
 /** Rows found so far, per set of families: conditions of one procedure share most of their nodes. */
 const known = new WeakMap<Families, Map<Family, Float64Array>>();
 

@@ -25,7 +25,7 @@ function lastUses(plan: Plan, operations: readonly Operation[]): Float64Array {
   const place = new Float64Array(plan.events.length).fill(-1);
   const firstTouch = new Map<number, number>();
   operations.forEach((operation, at) => {
-    for (const event of guardsOf(operation).flat()) place[event] = at;
+    for (const guard of guardsOf(operation)) for (const event of guard) place[event] = at;
     const touched = operation.op === 'contact' ? [operation.a, operation.b] : [operation.a];
     for (const surface of touched) if (!firstTouch.has(surface)) firstTouch.set(surface, at);
   });

@@ -5,7 +5,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/contacts/plan.ts';
 import { barriersOf, leastEvents } from '../../src/engine/barriers.ts';
-import { containing, countOf, countsOf, listOf, smallestFirst } from '../../src/engine/cutSets.ts';
+import { containing, countOf, countsOf, listOf, singlesOf, smallestFirst } from '../../src/engine/cutSets.ts';
 import { Diagram, FALSE, type Node, TRUE } from '../../src/engine/diagram.ts';
 import { Families } from '../../src/engine/families.ts';
 import { judgedOf, propagate } from '../../src/engine/propagate.ts';
@@ -37,6 +37,21 @@ describe('minimal cut sets', () => {
         }
       }),
       { numRuns: 400 },
+    );
+  });
+
+  it('of one event are those of order 1 in the list', () => {
+    fc.assert(
+      fc.property(plans(), (plan) => {
+        const conditions = propagate(plan);
+        const families = new Families(conditions.diagram);
+        for (const surface of watchedOf(plan)) {
+          const family = families.minimal(judgedOf(conditions, surface));
+          const listed = listOf(families, family, Infinity, 1).filter((set) => set.length === 1);
+          expect(singlesOf(families, family)).toEqual(listed.flat());
+        }
+      }),
+      { numRuns: 300 },
     );
   });
 
