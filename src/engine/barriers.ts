@@ -68,7 +68,7 @@ function lightest(diagram: Diagram, nodes: Int32Array, weight: Int32Array): Int3
   for (const id of nodes) {
     const without = least[diagram.low[id]!]!;
     const taken = least[diagram.high[id]!]! + weight[diagram.variable[id]!]!;
-    least[id] = without < taken ? without : taken;
+    least[id] = Math.min(without, taken);
   }
   return least;
 }

@@ -14,7 +14,7 @@ const errors = (procedure: Procedure) => cover(procedure).filter(({ severity }) 
 const leftIn = (procedure: Procedure, code: string) =>
   cover(procedure)
     .filter((finding) => finding.code === code)
-    .map(({ params }) => `${params['person']} ${params['item']}`);
+    .map(({ params }) => `${params.person} ${params.item}`);
 
 describe('places left bare', () => {
   // What lies bare once one item is missing from the respirator ensemble; nothing else covers these places.
@@ -115,7 +115,7 @@ const pairs = files.flatMap((file) => {
 /** What contradicts, and which items. */
 const contradictions = (doffing: Procedure, donning: Procedure) =>
   layering(compiled(doffing), compiled(donning)).map(
-    ({ params }) => `${params['what']} ${params['item']}${params['by'] ? ` ${params['by']}` : ''}`,
+    ({ params }) => `${params.what} ${params.item}${params.by ? ` ${params.by}` : ''}`,
   );
 
 describe.each(pairs)('%s against its donning', (_, doffing, donning) => {

@@ -70,7 +70,7 @@ const idAt = (procedure: Procedure, at: number | undefined): string =>
 
 /** Code and place of an error, by the step's id, which a mend does not change. */
 const placeOf = (procedure: Procedure, { code, steps, surface, params }: Finding): string =>
-  [code, surface ?? idAt(procedure, steps[0]), params['item'], params['place']].join(' ');
+  [code, surface ?? idAt(procedure, steps[0]), params.item, params.place].join(' ');
 
 const errorsOf = ({ findings, procedure }: Verdict): ReadonlySet<string> =>
   new Set(

@@ -62,10 +62,10 @@ describe('draws', () => {
   it('of a single event are those of its prior', () => {
     const diagram = new Diagram(1);
     const [spread] = drawChances(question(diagram, [diagram.event(0)], ['odd']));
-    expect(spread?.mean).toBeCloseTo(mean(PRIORS['odd']!), 2);
-    expect(spread?.low).toBeCloseTo(quantile(PRIORS['odd']!, 0.05), 3);
-    expect(spread?.median).toBeCloseTo(quantile(PRIORS['odd']!, 0.5), 2);
-    expect(spread?.high).toBeCloseTo(quantile(PRIORS['odd']!, 0.95), 1);
+    expect(spread?.mean).toBeCloseTo(mean(PRIORS.odd!), 2);
+    expect(spread?.low).toBeCloseTo(quantile(PRIORS.odd!, 0.05), 3);
+    expect(spread?.median).toBeCloseTo(quantile(PRIORS.odd!, 0.5), 2);
+    expect(spread?.high).toBeCloseTo(quantile(PRIORS.odd!, 0.95), 1);
   });
 
   it('of two slips of one record move together: both is the square, draw by draw', () => {
@@ -73,8 +73,8 @@ describe('draws', () => {
     const roots = [diagram.event(0), diagram.conjunction([0, 1]), diagram.conjunction([0, 2])];
     const [one, both, apart] = drawColumns(question(diagram, roots, ['often', 'often', 'odd']));
     one!.forEach((p, at) => expect(both![at]).toBeCloseTo(p * p, 15));
-    expect(meanOf(apart!)).toBeCloseTo(mean(PRIORS['often']!) * mean(PRIORS['odd']!), 2);
-    expect(meanOf(both!)).toBeGreaterThan(mean(PRIORS['often']!) ** 2);
+    expect(meanOf(apart!)).toBeCloseTo(mean(PRIORS.often!) * mean(PRIORS.odd!), 2);
+    expect(meanOf(both!)).toBeGreaterThan(mean(PRIORS.often!) ** 2);
   });
 
   it('with fixed chances are the exact chance, every one', () => {

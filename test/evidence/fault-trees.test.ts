@@ -20,7 +20,7 @@ type Importance = Readonly<
   Record<string, { birnbaum: number; fussellVesely: number; riskAchievement: number }>
 >;
 
-const valueOf = (id: string): unknown => evidence(id as EvidenceId).value;
+const recordValue = (id: string): unknown => evidence(id as EvidenceId).value;
 
 function fails(tree: Tree, node: string, failed: ReadonlySet<string>): boolean {
   const gate = tree.gates[node];
@@ -60,8 +60,8 @@ const relative = (actual: number, expected: number) => Math.abs(actual / expecte
 const small = ['pressure-tank', 'theatre', 'two-trains', 'ne574', 'any-of-three', 'ab-or-bc', 'two-of-three'];
 
 describe.each(small)('%s', (name) => {
-  const tree = valueOf(`fault-tree.${name}.structure`) as Tree;
-  const results = valueOf(`fault-tree.${name}.results`) as Results;
+  const tree = recordValue(`fault-tree.${name}.structure`) as Tree;
+  const results = recordValue(`fault-tree.${name}.results`) as Results;
   const cutChances = results.cutSets.map((cut) => cut.reduce((p, e) => p * (tree.chances[e] ?? 0), 1));
 
   it('has its minimal cut sets', () => {
@@ -83,9 +83,9 @@ describe.each(small)('%s', (name) => {
 });
 
 describe.each(['pressure-tank', 'theatre', 'ne574'])('importance in %s', (name) => {
-  const tree = valueOf(`fault-tree.${name}.structure`) as Tree;
-  const { exact } = valueOf(`fault-tree.${name}.results`) as Results;
-  const rows = Object.entries(valueOf(`fault-tree.${name}.importance`) as Importance);
+  const tree = recordValue(`fault-tree.${name}.structure`) as Tree;
+  const { exact } = recordValue(`fault-tree.${name}.results`) as Results;
+  const rows = Object.entries(recordValue(`fault-tree.${name}.importance`) as Importance);
 
   it.each(rows)('%s', (event, row) => {
     const certain = exactChance(tree, { ...tree.chances, [event]: 1 });
@@ -97,7 +97,7 @@ describe.each(['pressure-tank', 'theatre', 'ne574'])('importance in %s', (name) 
 });
 
 describe('the 25-event tree', () => {
-  const tree = valueOf('fault-tree.chinese.structure') as Tree;
+  const tree = recordValue('fault-tree.chinese.structure') as Tree;
 
   it('has 25 events, 36 gates, and nothing left unnamed', () => {
     const inputs = Object.values(tree.gates).flatMap((gate) => ('or' in gate ? gate.or : gate.and));
@@ -109,7 +109,7 @@ describe('the 25-event tree', () => {
   });
 
   it('counts its cut sets by order to the total', () => {
-    const { cutSetCount, cutSetsByOrder } = valueOf('fault-tree.chinese.results') as {
+    const { cutSetCount, cutSetsByOrder } = recordValue('fault-tree.chinese.results') as {
       cutSetCount: number;
       cutSetsByOrder: Record<string, number>;
     };
@@ -117,9 +117,12 @@ describe('the 25-event tree', () => {
   });
 
   it('lists each event with importance measures that agree with one another', () => {
-    const { exact } = valueOf('fault-tree.chinese.results') as { exact: number };
+    const { exact } = recordValue('fault-tree.chinese.results') as { exact: number };
     const rows = Object.values(
-      valueOf('fault-tree.chinese.importance') as Record<string, Importance[string] & { diagnostic: number }>,
+      recordValue('fault-tree.chinese.importance') as Record<
+        string,
+        Importance[string] & { diagnostic: number }
+      >,
     );
     expect(rows).toHaveLength(Object.keys(tree.chances).length);
     for (const row of rows) {

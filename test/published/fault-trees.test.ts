@@ -34,10 +34,10 @@ interface Measures {
   readonly riskReduction?: number;
 }
 
-const valueOf = (id: string): unknown => evidence(id as EvidenceId).value;
+const recordValue = (id: string): unknown => evidence(id as EvidenceId).value;
 
 function built(name: string, chances?: (event: string) => number) {
-  const tree = valueOf(`fault-tree.${name}.structure`) as Tree;
+  const tree = recordValue(`fault-tree.${name}.structure`) as Tree;
   const inputs = Object.values(tree.gates).flatMap((gate) => ('or' in gate ? gate.or : gate.and));
   const events = [...new Set(inputs)].filter((input) => !(input in tree.gates));
   const diagram = new Diagram(events.length);
@@ -78,7 +78,7 @@ describe.each([
   ['two-of-three', 10],
 ])('%s', (name, digits) => {
   const { events, diagram, top, families, family, p } = built(name);
-  const results = valueOf(`fault-tree.${name}.results`) as Results;
+  const results = recordValue(`fault-tree.${name}.results`) as Results;
 
   it('has its minimal cut sets', () => {
     const ours = listOf(families, family, Infinity).map((set) => set.map((event) => events[event]!));
@@ -96,7 +96,7 @@ describe.each([
 
 it.each(['pressure-tank', 'theatre', 'ne574'])('%s has its importance measures', (name) => {
   const { events, diagram, top, p } = built(name);
-  const stated = valueOf(`fault-tree.${name}.importance`) as Record<string, Measures>;
+  const stated = recordValue(`fault-tree.${name}.importance`) as Record<string, Measures>;
   const ours = new Map(importanceOf(diagram, top, p).map((each) => [events[each.event]!, each]));
   for (const [event, measures] of Object.entries(stated)) {
     const each = ours.get(event)!;
@@ -138,10 +138,11 @@ it('lift: twelve single events of 1E-6 (open program, folder input)', () => {
 
 describe('the 25-event tree', () => {
   const { events, diagram, top, families, family, p } = built('chinese', () => 0.02);
-  const results = valueOf('fault-tree.chinese.results') as Omit<Results, 'cutSets'> & Record<string, never>;
+  const results = recordValue('fault-tree.chinese.results') as Omit<Results, 'cutSets'> &
+    Record<string, never>;
 
   it('has 392 minimal cut sets of the stated orders', () => {
-    const { cutSetCount, cutSetsByOrder } = valueOf('fault-tree.chinese.results') as {
+    const { cutSetCount, cutSetsByOrder } = recordValue('fault-tree.chinese.results') as {
       cutSetCount: number;
       cutSetsByOrder: Record<string, number>;
     };
@@ -155,12 +156,12 @@ describe('the 25-event tree', () => {
     expectDigits(chanceOf(diagram, top, p), results.exact, 9);
     expectDigits(rareEvent(families, family, p), results.rareEvent, 10);
     expectDigits(minCutUpperBound(families, family, p), results.minCutUpperBound!, 10);
-    expectDigits(chanceOf(diagram, top, p), results['printedExact']!, 4);
-    expectDigits(rareEvent(families, family, p), results['printedRareEvent']!, 4);
+    expectDigits(chanceOf(diagram, top, p), results.printedExact!, 4);
+    expectDigits(rareEvent(families, family, p), results.printedRareEvent!, 4);
   });
 
   it('has them at 1 % too', () => {
-    const stated = valueOf('fault-tree.chinese.results-at-one-percent') as Results & { chance: number };
+    const stated = recordValue('fault-tree.chinese.results-at-one-percent') as Results & { chance: number };
     const one = events.map(() => stated.chance);
     expectDigits(chanceOf(diagram, top, one), stated.exact, 10);
     expectDigits(rareEvent(families, family, one), stated.rareEvent, 10);
@@ -168,7 +169,7 @@ describe('the 25-event tree', () => {
   });
 
   it('has the printed importance of all 25 events, and how many cut sets hold each', () => {
-    const stated = valueOf('fault-tree.chinese.importance') as Record<string, Measures>;
+    const stated = recordValue('fault-tree.chinese.importance') as Record<string, Measures>;
     const held = containing(families, family);
     const ours = importanceOf(diagram, top, p);
     expect(ours.length).toBe(25);
