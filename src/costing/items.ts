@@ -34,8 +34,12 @@ type Tally = Map<ItemId, Pieces>;
 const pieceOf = ({ side }: Layer): Pieces =>
   side === undefined ? { ...NO_PIECES, whole: 1 } : { ...NO_PIECES, [side]: 1 };
 
+/** Clothes and shoes underneath stay on and are the unit's own: they are not counted. */
+const equipment = (layer: Layer): boolean => itemKind(layer.item).underneath !== true;
+
 function add(tally: Tally, layers: readonly Layer[]): void {
-  for (const layer of layers) tally.set(layer.item, plus(tally.get(layer.item) ?? NO_PIECES, pieceOf(layer)));
+  for (const layer of layers.filter(equipment))
+    tally.set(layer.item, plus(tally.get(layer.item) ?? NO_PIECES, pieceOf(layer)));
 }
 
 const same = (a: Layer, b: Layer): boolean => a.item === b.item && a.side === b.side;
@@ -45,7 +49,6 @@ const beyond = (layers: readonly Layer[], others: readonly Layer[]): readonly La
   layers.filter((layer) => !others.some((other) => same(layer, other)));
 
 const layersOf = (body: Body | undefined): readonly Layer[] => body?.layers ?? [];
-const equipment = (layer: Layer): boolean => itemKind(layer.item).underneath !== true;
 
 interface Tallies {
   readonly worn: Tally;
@@ -55,7 +58,7 @@ interface Tallies {
 }
 
 function tallyPerson(tallies: Tallies, { interpreter, performed }: Compiled, person: string): void {
-  add(tallies.worn, layersOf(interpreter.start.scene.bodies[person]).filter(equipment));
+  add(tallies.worn, layersOf(interpreter.start.scene.bodies[person]));
   for (const { before, after } of performed) {
     const [then, now] = [layersOf(before.bodies[person]), layersOf(after.bodies[person])];
     if (then === now) continue;
@@ -63,7 +66,7 @@ function tallyPerson(tallies: Tallies, { interpreter, performed }: Compiled, per
     add(tallies.removed, beyond(then, now));
   }
   const end = performed.at(-1)?.after ?? interpreter.start.scene;
-  add(tallies.left, layersOf(end.bodies[person]).filter(equipment));
+  add(tallies.left, layersOf(end.bodies[person]));
 }
 
 function flowOf({ worn, opened, removed, left }: Tallies, item: ItemId): ItemFlow {
@@ -83,7 +86,5 @@ function flowOf({ worn, opened, removed, left }: Tallies, item: ItemId): ItemFlo
 export function itemFlows(compiled: Compiled): readonly ItemFlow[] {
   const tallies: Tallies = { worn: new Map(), opened: new Map(), removed: new Map(), left: new Map() };
   for (const { id } of compiled.procedure.people) tallyPerson(tallies, compiled, id);
-  return ITEM_IDS.map((item) => flowOf(tallies, item)).filter(
-    ({ needed, discarded, reprocessed }) => needed.count + discarded.count + reprocessed.count > 0,
-  );
+  return ITEM_IDS.map((item) => flowOf(tallies, item)).filter(({ needed }) => needed.count > 0);
 }
