@@ -71,7 +71,9 @@ describe('equipment', () => {
 
   test('the list of reprocessed items is of items, and says that it is judgement', () => {
     const { value, status } = evidence(REPROCESSED);
-    expect(Array.isArray(value) ? [...value].sort() : []).toEqual(ITEM_IDS.filter(isReprocessed).sort());
+    const again = ITEM_IDS.filter(isReprocessed);
+    expect(value).toEqual(expect.arrayContaining(again));
+    expect(value).toHaveLength(again.length);
     expect(status).toBe('judgement');
   });
   property.prop([procedures(20)])('nothing is lost: needed is discarded, reprocessed and left on', (any) => {
