@@ -1,15 +1,16 @@
 // `doffline compare`: two procedures or versions side by side, what changed in the steps first, then what that changes in
 // findings, barriers, chances, time and supplies.
 import type { Finding } from '../check/finding.ts';
+import { happenedTo } from '../compare/align.ts';
 import type { ClassChange, Difference, SurfaceChange } from '../compare/chances.ts';
 import { agentsOfBoth, compareChecked } from '../compare/compare.ts';
 import type { SupplyChange } from '../compare/costs.ts';
+import { weakestOf } from '../costing/grounds.ts';
 import type { Agent } from '../domain/products.ts';
 import { type Verdict, verifyProcedure } from '../verify.ts';
 import { CHANCE_STATUS, duration, wordsFor } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
-import { type Compared, compareReportOf, unreadComparison, whatHappened } from './compareReport.ts';
-import { weakestOf } from './costReport.ts';
+import { type Compared, compareReportOf, unreadComparison } from './compareReport.ts';
 import { findingLine } from './findingText.ts';
 import { type Io, painter, type Paint, wrapped } from './io.ts';
 import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
@@ -46,10 +47,10 @@ const SIGNS = { new: '+', gone: '-', moved: '>', 'moved-and-changed': '>', chang
 function stepsText({ paint, compared }: Page): readonly string[] {
   const { a, b, comparison } = compared;
   const counts = HAPPENED.map(
-    ([what, name]) => [comparison.steps.filter((row) => whatHappened(row) === what).length, name] as const,
+    ([what, name]) => [comparison.steps.filter((row) => happenedTo(row) === what).length, name] as const,
   ).filter(([count]) => count > 0);
   const lines = comparison.steps.flatMap((row) => {
-    const what = whatHappened(row);
+    const what = happenedTo(row);
     if (what === 'same') return [];
     return [`  ${SIGNS[what]} ${wrapped(words.compare.step(a.procedure, b.procedure, row), 4).trimStart()}`];
   });

@@ -1,15 +1,16 @@
 // From a comparison to the object that `compare --json` prints.
 import type { Finding } from '../check/finding.ts';
-import type { StepRow } from '../compare/align.ts';
+import { happenedTo, type StepRow } from '../compare/align.ts';
 import type { ClassChange, Difference, Figure, SurfaceChange } from '../compare/chances.ts';
 import type { Comparison } from '../compare/compare.ts';
 import type { SupplyChange } from '../compare/costs.ts';
+import { weakestOf } from '../costing/grounds.ts';
 import { supplyKey } from '../costing/supply.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import type { Verdict } from '../verify.ts';
 import { CAUTIONS, CHANCE_STATUS, type Words } from '../words/index.ts';
 import { COMPARE_FORMAT, type CompareReport } from './compareSchema.ts';
-import { quantityReport, spellReport, weakestOf } from './costReport.ts';
+import { quantityReport, spellReport } from './costReport.ts';
 import type { Subject } from './subject.ts';
 import { VERSION } from './version.ts';
 
@@ -19,18 +20,10 @@ export interface Compared {
   readonly comparison: Comparison;
 }
 
-/** What happened to a step, as one word. */
-export function whatHappened({ a, b, moved, changed }: StepRow): CompareReport['steps'][number]['what'] {
-  if (a === null) return 'new';
-  if (b === null) return 'gone';
-  if (moved) return changed.length > 0 ? 'moved-and-changed' : 'moved';
-  return changed.length > 0 ? 'changed' : 'same';
-}
-
 const numbered = (index: number | null): number | null => (index === null ? null : index + 1);
 
 const stepReport = (words: Words, { a, b }: Compared, row: StepRow): CompareReport['steps'][number] => ({
-  what: whatHappened(row),
+  what: happenedTo(row),
   a: numbered(row.a),
   b: numbered(row.b),
   by: row.by,

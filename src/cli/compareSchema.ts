@@ -1,6 +1,7 @@
 // The shape of `doffline compare --json`: schema/compare-1.json is made of it, and compareReport.ts fills it. `a` is the
 // first file, `b` the second; every difference is `b` less `a`.
 import { z } from 'zod';
+import { HAPPENINGS } from '../compare/align.ts';
 import { quantity, spell } from './costSchema.ts';
 import { agent, barriers, chance, diagnostic, severity, status, stepNumber } from './reportSchema.ts';
 
@@ -20,7 +21,7 @@ const side = z.object({
 });
 
 const stepRow = z.object({
-  what: z.enum(['same', 'new', 'gone', 'moved', 'changed', 'moved-and-changed']),
+  what: z.enum(HAPPENINGS),
   a: stepNumber.nullable().describe('Number in the first; null for a new step.'),
   b: stepNumber.nullable().describe('Number in the second; null for one left out.'),
   by: z.enum(['id', 'content', 'likeness']).nullable().describe('What the two were recognised by.'),

@@ -1,6 +1,7 @@
 // `doffline cost`: what a run of a procedure takes in equipment, wipes, products, mats and people's time, and what ends in
 // waste; with a price list, what it costs.
 import { costOfProcedure } from '../costing/cost.ts';
+import { groundsOf, weakestOf } from '../costing/grounds.ts';
 import type { ItemFlow } from '../costing/items.ts';
 import {
   type PriceFault,
@@ -17,7 +18,7 @@ import { evidence, type EvidenceId } from '../evidence/index.ts';
 import { nearest } from '../language/nearest.ts';
 import { duration, wordsFor } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
-import { type Costed, costReportOf, groundsOf, unreadCost, weakestOf } from './costReport.ts';
+import { type Costed, costReportOf, unreadCost } from './costReport.ts';
 import { readInput } from './input.ts';
 import { type Io, painter, type Paint, printable, wrapped } from './io.ts';
 import { isUnreadable, loadSubject, printComplaint } from './subject.ts';

@@ -1,21 +1,16 @@
 // From a cost to the object that `cost --json` prints: plain values with their names beside them.
 import type { Cost } from '../costing/cost.ts';
+import { groundsOf, weakestOf } from '../costing/grounds.ts';
 import { isReprocessed } from '../costing/items.ts';
 import type { Priced } from '../costing/prices.ts';
 import { type Quantity, supplyKey } from '../costing/supply.ts';
-import { PRESENCE, type Spell } from '../costing/time.ts';
+import type { Spell } from '../costing/time.ts';
 import type { Procedure } from '../domain/procedure.ts';
-import { evidence, type EvidenceId, type EvidenceStatus, evidenceStatuses } from '../evidence/index.ts';
+import { evidence, type EvidenceStatus } from '../evidence/index.ts';
 import { CAUTIONS, type Words } from '../words/index.ts';
 import { COST_FORMAT, type CostReport } from './costSchema.ts';
 import type { Subject } from './subject.ts';
 import { VERSION } from './version.ts';
-
-/** The weakest status of these records. */
-export function weakestOf(ids: readonly EvidenceId[]): EvidenceStatus {
-  const ranks = ids.map((id) => evidenceStatuses.indexOf(evidence(id).status));
-  return evidenceStatuses[Math.max(0, ...ranks)] ?? 'judgement';
-}
 
 export const quantityReport = ({ unit, count, pairs, singles }: Quantity) => ({
   unit,
@@ -29,19 +24,6 @@ export const spellReport = ({ seconds, interval }: Spell, status: EvidenceStatus
   interval: [interval.low, interval.high] as [number, number],
   status,
 });
-
-/** Every record that a cost rests on, once. */
-export function groundsOf({ evidence: grounds, uses, waste }: Cost): readonly EvidenceId[] {
-  return [
-    ...new Set([
-      grounds.items,
-      ...uses.flatMap((use) => use.evidence),
-      ...grounds.times,
-      PRESENCE,
-      ...waste.evidence,
-    ]),
-  ];
-}
 
 function linesOf(words: Words, { items, uses, people, evidence: grounds }: Cost) {
   const time = weakestOf(grounds.times);

@@ -25,6 +25,17 @@ export interface StepRow {
   readonly changed: readonly ComparedField[];
 }
 
+export const HAPPENINGS = ['same', 'new', 'gone', 'moved', 'changed', 'moved-and-changed'] as const;
+export type Happening = (typeof HAPPENINGS)[number];
+
+/** What happened to a step, as one word. */
+export function happenedTo({ a, b, moved, changed }: StepRow): Happening {
+  if (a === null) return 'new';
+  if (b === null) return 'gone';
+  if (moved) return changed.length > 0 ? 'moved-and-changed' : 'moved';
+  return changed.length > 0 ? 'changed' : 'same';
+}
+
 interface Pair {
   readonly a: number;
   readonly b: number;
