@@ -10,9 +10,9 @@ export interface Slip {
   readonly visible: boolean;
 }
 
-const somebody = <Id extends string>(id: Id, prior: EvidenceId, visible = true) =>
+const somebody = <Id extends string, Prior extends EvidenceId>(id: Id, prior: Prior, visible = true) =>
   ({ id, kind: 'slip', prior, visible }) as const;
-const something = <Id extends string>(id: Id, prior: EvidenceId) =>
+const something = <Id extends string, Prior extends EvidenceId>(id: Id, prior: Prior) =>
   ({ id, kind: 'circumstance', prior, visible: false }) as const;
 
 export const SLIPS = [

@@ -15,6 +15,7 @@ import type { TechniqueId } from '../domain/techniques/index.ts';
 import type { LedgerTurn } from '../engine/ledger.ts';
 import type { EvidenceId, EvidenceStatus } from '../evidence/index.ts';
 import type { CompareWords } from './compare.ts';
+import type { Review } from './review.ts';
 import type { Setting } from './setting.ts';
 
 export type { Setting } from './setting.ts';
@@ -59,6 +60,12 @@ export interface EvidenceWords {
 export interface Words {
   /** BCP 47. */
   readonly language: string;
+  /** Machine-made until somebody signed it off (review.ts). */
+  readonly review: Review;
+  /** What must stand wherever the language is shown: a sentence in it, and the same in English. */
+  readonly reviewNote: readonly string[];
+  /** Whether the unit's own sentence stands under this key: a step's id, a finding's code, a caution's key. */
+  readonly isOverridden: (key: string) => boolean;
   /** What the program must say of itself wherever it shows a result. */
   readonly cautions: readonly string[];
 

@@ -1,4 +1,5 @@
 // English: every sentence of the program, assembled from its tables.
+import { reviewNote } from '../review.ts';
 import { routeSentences } from '../routes.ts';
 import type { Words } from '../words.ts';
 import { CAUTIONS } from './cautions.ts';
@@ -19,6 +20,9 @@ import { techniqueName } from './techniques.ts';
 
 export const ENGLISH: Words = {
   language: 'en',
+  review: 'machine-made',
+  reviewNote: reviewNote('en', 'machine-made'),
+  isOverridden: () => false,
   cautions: CAUTIONS,
   kind: (kind) => KIND_NOUNS[kind],
   role: (role) => ROLE_NOUNS[role],

@@ -1,0 +1,33 @@
+// French: its tables together.
+import { romanceWords, type Tongue } from '../romance/index.ts';
+import type { Words } from '../words.ts';
+import { COMPARING, MENDS } from './changes.ts';
+import { FINDINGS, ROUTES } from './findings.ts';
+import { FRENCH as GRAMMAR } from './grammar.ts';
+import { CAUTIONS, LABELS } from './labels.ts';
+import { NOUNS } from './nouns.ts';
+import { PROBLEMS } from './problems.ts';
+import { PRIORS, RULES } from './rules.ts';
+import { SLIPS } from './slips.ts';
+import { STEPS } from './steps.ts';
+
+const TONGUE: Tongue = {
+  language: 'fr',
+  cautions: CAUTIONS,
+  percentSpace: '\u00a0',
+  grammar: GRAMMAR,
+  nouns: NOUNS,
+  labels: LABELS,
+  steps: STEPS,
+  slips: SLIPS,
+  problems: PROBLEMS,
+  findings: FINDINGS,
+  routes: ROUTES,
+  mends: MENDS,
+  comparing: COMPARING,
+  rules: RULES,
+  priors: PRIORS,
+  inEnglish: (text) => `(en anglais) ${text}`,
+};
+
+export const FRENCH: Words = romanceWords(TONGUE);
