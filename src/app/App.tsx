@@ -1,6 +1,7 @@
 // The page: a header, the place one is at, and the cautions below every one of them.
 import { useEffect, useRef } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
+import { ComparePage } from './pages/ComparePage.tsx';
 import { EvidencePage } from './pages/EvidencePage.tsx';
 import { Home } from './pages/Home.tsx';
 import { NotFound } from './pages/NotFound.tsx';
@@ -22,6 +23,9 @@ function Header() {
       <nav className="tabs" aria-label="Main">
         <Link href="/" {...current('/')}>
           Procedures
+        </Link>
+        <Link href="/compare" {...current('/compare')}>
+          Compare
         </Link>
         <Link href="/evidence" {...current('/evidence')}>
           Evidence
@@ -68,6 +72,9 @@ export function App() {
         <Switch>
           <Route path="/">
             <Home />
+          </Route>
+          <Route path="/compare">
+            <ComparePage />
           </Route>
           <Route path="/evidence">
             <EvidencePage />

@@ -1,5 +1,6 @@
 // The check in a worker of its own, so that the page never waits for it.
 import { expose } from 'comlink';
+import { costOfProcedure } from '../../costing/cost.ts';
 import { AGENTS } from '../../domain/products.ts';
 import { verify, type VerifyOptions } from '../../verify.ts';
 import { boardOf } from '../model/board.ts';
@@ -19,7 +20,10 @@ function resultOf({ text, fileName, donning }: Question, complete: boolean): Res
   if (!verdict) return { ...base, complete: true };
   const { procedure, hash, findings, surfaces, measures, analyses } = verdict;
   const boards = analyses.map(({ compiled, conditions }) => boardOf(compiled, conditions));
-  return { ...base, judged: { procedure, hash, boards, findings, surfaces, measures } };
+  return {
+    ...base,
+    judged: { procedure, hash, boards, findings, surfaces, measures, cost: costOfProcedure(procedure) },
+  };
 }
 
 const checker: Checker = {

@@ -13,6 +13,7 @@ import { Diagnostics } from '../parts/Diagnostics.tsx';
 import { ProcedureHead } from '../parts/ProcedureHead.tsx';
 import { Waiting } from '../parts/Waiting.tsx';
 import { Steps } from '../steps/Steps.tsx';
+import { Supplies } from '../supplies/Supplies.tsx';
 import { Surfaces } from '../surfaces/Surfaces.tsx';
 import type { ViewProps } from '../view.ts';
 import { NotFound } from './NotFound.tsx';
@@ -21,6 +22,7 @@ const VIEWS = [
   { view: 'steps', name: 'Steps' },
   { view: 'ledger', name: 'Ledger' },
   { view: 'surfaces', name: 'Surfaces' },
+  { view: 'supplies', name: 'Supplies' },
 ] as const;
 
 function Views({
@@ -67,6 +69,7 @@ interface BodyProps extends ViewProps {
 function Body({ view, findingKey, ...props }: BodyProps) {
   if (view === 'ledger') return <Ledger {...props} />;
   if (view === 'surfaces') return <Surfaces {...props} />;
+  if (view === 'supplies') return <Supplies {...props} />;
   if (view === 'finding') return <FindingPage {...props} findingKey={findingKey} />;
   return <Steps {...props} />;
 }
