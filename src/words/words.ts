@@ -64,8 +64,8 @@ export interface Words {
   readonly review: Review;
   /** What must stand wherever the language is shown: a sentence in it, and the same in English. */
   readonly reviewNote: readonly string[];
-  /** Whether the unit's own sentence stands under this key: a step's id, a finding's code, a caution's key. */
-  readonly isOverridden: (key: string) => boolean;
+  /** Whether what is said of this step or finding is the unit's own sentence (overrides.ts). */
+  readonly isOverridden: (setting: Setting, what: Step | Finding) => boolean;
   /** What the program must say of itself wherever it shows a result. */
   readonly cautions: readonly string[];
 

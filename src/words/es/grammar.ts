@@ -17,7 +17,7 @@ export const SPANISH: Grammar = {
   the: (noun, gender, many) => `${gender === 'f' ? (many ? 'las' : 'la') : many ? 'los' : 'el'} ${noun}`,
   some: (noun, gender) => `${gender === 'f' ? 'una' : 'un'} ${noun}`,
   of,
-  at: (text) => `en ${text}`,
+  at: (text) => (text === 'el inicio' ? 'al inicio' : `en ${text}`),
   sides: { left: { m: 'izquierdo', f: 'izquierda' }, right: { m: 'derecho', f: 'derecha' } },
   joined,
   quoted: (text) => `«${text}»`,

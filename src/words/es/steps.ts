@@ -66,7 +66,8 @@ const onto = ({ fixture }: StepTold): string => (fixture ? `, sobre ${fixture.te
 export const STEPS: Steps = {
   verbs: {
     remove: ({ verb, object }) => `${verb('retirar', 'retire')} ${object.text}`,
-    'put-on': ({ verb, object }) => `${verb('ponerse', 'póngase')} ${object.text}`,
+    'put-on': ({ verb, object, toAnother }) =>
+      `${toAnother ? verb('poner', 'ponga') : verb('ponerse', 'póngase')} ${object.text}`,
     unfasten: open,
     fasten: close,
     sanitise: (told) =>

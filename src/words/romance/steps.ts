@@ -47,6 +47,7 @@ function toldOf(tongue: Tongue, setting: Setting, step: Step, verb: StepTold['ve
     tied: step.part !== undefined && TIED.has(step.part),
     target: targetOf(tongue, setting, step, object),
     hasItems: step.items.length > 0,
+    toAnother: step.of !== undefined && step.of !== step.who,
     hands: handsBefore(setting, step) ?? 'mixed',
     ...(step.fixture === undefined ? {} : { fixture: fixturePhrase(tongue, setting, step.fixture) }),
     ...(step.zone === undefined ? {} : { zone: zonePhrase(tongue, setting, step.zone) }),

@@ -80,6 +80,8 @@ export interface StepTold {
   /** Everything it is done to: items, place and fixture. */
   readonly target: Phrase;
   readonly hasItems: boolean;
+  /** Done to somebody else's things: Spanish and others then drop the reflexive. */
+  readonly toAnother: boolean;
   readonly fixture?: Phrase;
   readonly zone?: Phrase;
   readonly helper?: Phrase;
