@@ -27,6 +27,8 @@ export interface VerifyOptions {
   /** Mends and variants take most of the time; both are on unless switched off. */
   readonly mends?: boolean;
   readonly variants?: boolean;
+  /** Counted combinations, chances and intervals of every surface; on unless switched off, as while somebody edits. */
+  readonly surfaces?: boolean;
 }
 
 /** Everything the check says of one procedure. */
@@ -110,7 +112,8 @@ function exactVerdict(
   const hash = hashOf(printProcedure(procedure));
   const contexts = agents.map((agent): JudgeContext => ({ analysis: analyse(procedure, agent), hash }));
   const analyses = contexts.map(({ analysis }) => analysis);
-  const surfaces = analyses.flatMap((analysis) => surfaceVerdicts(analysis, hash));
+  const surfaces =
+    options.surfaces === false ? [] : analyses.flatMap((analysis) => surfaceVerdicts(analysis, hash));
   const measures = analyses.map((analysis) => ({
     agent: analysis.agent,
     measure: scoreBase(analysis).measure,

@@ -6,6 +6,8 @@ import { EvidencePage } from './pages/EvidencePage.tsx';
 import { Home } from './pages/Home.tsx';
 import { NotFound } from './pages/NotFound.tsx';
 import { ProcedurePage } from './pages/ProcedurePage.tsx';
+import { WriteHome } from './compose/WriteHome.tsx';
+import { WritePage } from './compose/WritePage.tsx';
 import { words } from './words.ts';
 
 function Header() {
@@ -26,6 +28,9 @@ function Header() {
         </Link>
         <Link href="/compare" {...current('/compare')}>
           Compare
+        </Link>
+        <Link href="/write" {...current('/write')}>
+          Write
         </Link>
         <Link href="/evidence" {...current('/evidence')}>
           Evidence
@@ -75,6 +80,12 @@ export function App() {
           </Route>
           <Route path="/compare">
             <ComparePage />
+          </Route>
+          <Route path="/write">
+            <WriteHome />
+          </Route>
+          <Route<Readonly<Record<'id' | 'view', string | undefined>>> path="/write/:id/:view?">
+            {({ id = '', view = 'steps' }) => <WritePage id={id} view={view} />}
           </Route>
           <Route path="/evidence">
             <EvidencePage />

@@ -7,6 +7,7 @@ import './css/layout.css';
 import './css/parts.css';
 import './css/picture.css';
 import './css/ledger.css';
+import './css/compose.css';
 import './css/compare.css';
 
 const root = document.getElementById('page');

@@ -126,13 +126,20 @@ function Table({ grid, procedure, open }: TableProps) {
   );
 }
 
-export function Ledger({ id, judged, board, choice }: ViewProps) {
+interface LedgerProps extends ViewProps {
+  /** Where a cell leads; to the steps of the procedure's own page unless told. */
+  readonly lead?: (surface: string, step: number) => void;
+}
+
+export function Ledger({ id, judged, board, choice, lead }: LedgerProps) {
   const { procedure } = judged;
   const [all, setAll] = useState(false);
   const grid = useMemo(() => gridOf(procedure, board, all), [procedure, board, all]);
   const [, go] = useLocation();
-  const open = (surface: string, step: number): void =>
-    go(`/procedure/${id}/steps?agent=${choice}&step=${step}&surface=${surface}`);
+  const open = (surface: string, step: number): void => {
+    if (lead) lead(surface, step);
+    else go(`/procedure/${id}/steps?agent=${choice}&step=${step}&surface=${surface}`);
+  };
   return (
     <section aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>

@@ -1,0 +1,216 @@
+// Writing one draft: its title, undo and redo, and the views of it. Every edit is kept at once and checked at once.
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { Link, useLocation, useSearchParams } from 'wouter';
+import type { Procedure } from '../../domain/procedure.ts';
+import { Ledger } from '../ledger/Ledger.tsx';
+import { NotFound } from '../pages/NotFound.tsx';
+import { useTitle } from '../parts/useTitle.ts';
+import { Surfaces } from '../surfaces/Surfaces.tsx';
+import { words } from '../words.ts';
+import { type Checked, useChecked } from './checked.ts';
+import type { Editing } from './editing.ts';
+import { File } from './File.tsx';
+import { TextLine } from './parts.tsx';
+import { People } from './people/People.tsx';
+import { Room } from './room/Room.tsx';
+import { Steps } from './steps/Steps.tsx';
+import type { DraftState } from './store/drafts.ts';
+import { drafts, useDraft } from './store/useDrafts.ts';
+import { Unfinished } from './Unfinished.tsx';
+
+const VIEWS = [
+  { view: 'people', name: 'People' },
+  { view: 'room', name: 'Room' },
+  { view: 'steps', name: 'Steps' },
+  { view: 'ledger', name: 'Ledger' },
+  { view: 'surfaces', name: 'Surfaces' },
+  { view: 'file', name: 'File' },
+] as const;
+
+/** Fields with an undo of their own keep it. */
+const ownUndo = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement &&
+  target.closest('input[type=text], textarea') !== null &&
+  !target.dataset.draft;
+
+/** Control or Command with Z, and with Shift Z or Y. */
+function useUndoKeys(id: string): void {
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || ownUndo(event.target)) return;
+      const key = event.key.toLowerCase();
+      if (key !== 'z' && key !== 'y') return;
+      event.preventDefault();
+      drafts.apply(id, { do: key === 'y' || event.shiftKey ? 'redo' : 'undo' });
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [id]);
+}
+
+function History({ id, state }: { readonly id: string; readonly state: DraftState }) {
+  const { past, present, future } = state.history;
+  const next = future[0];
+  return (
+    <div role="toolbar" aria-label="Undo and redo" className="actions history">
+      <Button
+        className="button"
+        aria-label={past.length > 0 ? `Undo: ${present.done}` : 'Undo'}
+        isDisabled={past.length === 0}
+        onPress={() => drafts.apply(id, { do: 'undo' })}
+      >
+        ↶ Undo
+      </Button>
+      <Button
+        className="button"
+        aria-label={next ? `Redo: ${next.done}` : 'Redo'}
+        isDisabled={next === undefined}
+        onPress={() => drafts.apply(id, { do: 'redo' })}
+      >
+        ↷ Redo
+      </Button>
+      <span className="quiet last-done">{present.done}</span>
+    </div>
+  );
+}
+
+const KEPT: Readonly<Record<DraftState['kept'], string>> = {
+  all: 'Kept in this browser.',
+  some: 'Kept in this browser, with fewer undo steps: its store is nearly full.',
+  none: 'Not kept: the browser’s store is full or closed. Save the file before you leave.',
+};
+
+function progressText({ judged, current, complete, why, diagnostics }: Checked, draft: Procedure): string {
+  if (draft.steps.length === 0) return 'Nothing to check yet: there are no steps.';
+  if (why !== undefined) return `The check stopped: ${why}.`;
+  if (!current) return 'Checking …';
+  if (!judged) return diagnostics ? 'Not finished, so not checked.' : 'Checking …';
+  return complete ? 'Checked as it stands.' : 'Checked; trying mends and moved steps …';
+}
+
+function Status({ draft, checked, kept }: { draft: Procedure; checked: Checked; kept: DraftState['kept'] }) {
+  return (
+    <p className="write-status quiet">
+      <span className="badge">Draft</span> <span className="badge">{words.kind(draft.kind)}</span>{' '}
+      {draft.invented && <span className="badge invented">Invented, for demonstration</span>}{' '}
+      <output>{progressText(checked, draft)}</output>{' '}
+      <span className={kept === 'all' ? '' : 'wrong'}>{KEPT[kept]}</span>
+    </p>
+  );
+}
+
+interface BodyProps extends Editing {
+  readonly id: string;
+  readonly view: string;
+  readonly checked: Checked;
+}
+
+function CheckedView({
+  id,
+  view,
+  checked,
+  lead,
+}: Omit<BodyProps, keyof Editing> & { readonly lead: (step: number) => void }) {
+  const { judged, board, shown, choice, complete, surfaces } = checked;
+  if (!judged || !board) return <p>There is nothing to show until the draft has been checked.</p>;
+  const props = { id, judged, board, shown, choice, complete };
+  if (view === 'ledger') return <Ledger {...props} lead={(_, step) => lead(step)} />;
+  return surfaces ? <Surfaces {...props} /> : <p>Chances are worked out after a short pause …</p>;
+}
+
+function Body({ id, view, checked, ...editing }: BodyProps) {
+  const [, go] = useLocation();
+  const [chosen, choose] = useState<string>();
+  const chooseStep = useCallback(
+    (step: string) => {
+      choose(step);
+      go(`/write/${id}/steps`, { replace: true });
+    },
+    [go, id],
+  );
+  const unfinished = <Unfinished draft={editing.draft} checked={checked} choose={chooseStep} />;
+  if (view === 'people') return <People {...editing} />;
+  if (view === 'room') return <Room {...editing} />;
+  if (view === 'file') return <File {...editing} />;
+  if (view === 'ledger' || view === 'surfaces') {
+    const lead = (step: number): void => chooseStep(checked.judged?.procedure.steps[step - 1]?.id ?? '');
+    return <CheckedView id={id} view={view} checked={checked} lead={lead} />;
+  }
+  return (
+    <>
+      {unfinished}
+      <Steps {...editing} checked={checked} chosenId={chosen} choose={choose} />
+    </>
+  );
+}
+
+function CommentsLost() {
+  const [params, setParams] = useSearchParams();
+  if (params.get('comments') === null) return null;
+  return (
+    <div role="status" className="caution-box plain">
+      <p>
+        The file has comments. A procedure does not hold them: they are not in this draft and will not be in
+        the file that you save. The file that you opened stays as it is.
+      </p>
+      <Button className="button" onPress={() => setParams({}, { replace: true })}>
+        Understood
+      </Button>
+    </div>
+  );
+}
+
+function Draft({
+  id,
+  view,
+  state,
+}: {
+  readonly id: string;
+  readonly view: string;
+  readonly state: DraftState;
+}) {
+  const draft = state.history.present.procedure;
+  const checked = useChecked(draft);
+  const edit = useCallback<Editing['edit']>(
+    (procedure, done, merge) =>
+      drafts.apply(id, { do: 'edit', procedure, done, ...(merge === undefined ? {} : { merge }) }),
+    [id],
+  );
+  const editing = useMemo(() => ({ draft, edit }), [draft, edit]);
+  useUndoKeys(id);
+  useTitle(`Write: ${draft.title}`);
+  return (
+    <div className="write">
+      <h1 className="visually-hidden">Write: {draft.title}</h1>
+      <div className="write-head">
+        <TextLine
+          label="Title"
+          value={draft.title}
+          set={(title) => edit({ ...draft, title }, 'Change the title', 'title')}
+        />
+        <History id={id} state={state} />
+      </div>
+      <Status draft={draft} checked={checked} kept={state.kept} />
+      <CommentsLost />
+      <nav className="tabs write-tabs" aria-label="Views of this draft">
+        {VIEWS.map((one) => (
+          <Link
+            key={one.view}
+            href={`/write/${id}/${one.view}`}
+            {...(one.view === view ? { 'aria-current': 'page' as const } : {})}
+          >
+            {one.name}
+          </Link>
+        ))}
+      </nav>
+      <Body id={id} view={view} checked={checked} {...editing} />
+    </div>
+  );
+}
+
+export function WritePage({ id, view }: { readonly id: string; readonly view: string }) {
+  const state = useDraft(id);
+  if (!state) return <NotFound what="This draft" />;
+  return <Draft key={id} id={id} view={view} state={state} />;
+}

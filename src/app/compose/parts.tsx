@@ -1,0 +1,97 @@
+// Fields of the writing page. The browser's own lists and text fields: every keyboard, screen reader and tablet knows
+// them.
+import { type ReactNode, useId } from 'react';
+
+export interface Choice {
+  readonly value: string;
+  readonly name: string;
+}
+
+interface SelectProps {
+  readonly label: string;
+  readonly value: string;
+  readonly choices: readonly Choice[];
+  readonly set: (value: string) => void;
+  /** What the empty choice is called; none is offered where absent. */
+  readonly none?: string;
+}
+
+/** One of a list. A value that is not among the choices is shown all the same. */
+export function Select({ label, value, choices, set, none }: SelectProps) {
+  const id = useId();
+  const missing = value !== '' && !choices.some((choice) => choice.value === value);
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => set(event.target.value)}>
+        {none !== undefined && <option value="">{none}</option>}
+        {missing && <option value={value}>{value.replaceAll('-', ' ')}</option>}
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>
+            {choice.name}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+interface TextProps {
+  readonly label: string;
+  readonly value: string;
+  readonly set: (value: string) => void;
+  readonly long?: boolean;
+  readonly hint?: ReactNode;
+}
+
+export function TextLine({ label, value, set, long = false, hint }: TextProps) {
+  const id = useId();
+  // Undo in these is the draft's own.
+  const shared = { id, value, 'data-draft': true, ...(hint ? { 'aria-describedby': `${id}-hint` } : {}) };
+  return (
+    <div className={long ? 'field long' : 'field'}>
+      <label htmlFor={id}>{label}</label>
+      {long ? (
+        <textarea {...shared} rows={2} onChange={(event) => set(event.target.value)} />
+      ) : (
+        <input {...shared} type="text" onChange={(event) => set(event.target.value)} />
+      )}
+      {hint && (
+        <span id={`${id}-hint`} className="quiet">
+          {hint}
+        </span>
+      )}
+    </div>
+  );
+}
+
+interface NameProps {
+  readonly label: string;
+  readonly value: string;
+  /** Whether the name was taken. */
+  readonly rename: (typed: string) => void;
+}
+
+/** A name of the file, changed when the field is left or Enter is pressed; Escape gives the old one back. */
+export function NameLine({ label, value, rename }: NameProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        key={value}
+        type="text"
+        defaultValue={value.replaceAll('-', ' ')}
+        onBlur={(event) => {
+          rename(event.target.value);
+          event.target.value = value.replaceAll('-', ' ');
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur();
+          if (event.key === 'Escape') event.currentTarget.value = value.replaceAll('-', ' ');
+        }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,84 @@
+// A new step by typing what is done: the sentences that fit are offered as one types, the usual way first. Enter takes one,
+// and the field is ready for the next.
+import { useMemo, useState } from 'react';
+import {
+  Button,
+  ComboBox,
+  Input,
+  type Key,
+  Label,
+  ListBox,
+  ListBoxItem,
+  Popover,
+  Text,
+} from 'react-aria-components';
+import { words } from '../../words.ts';
+import { type Editing, sentenceOf } from '../editing.ts';
+import type { NewStep } from '../model/steps.ts';
+import { searched, suggestionsFor } from '../model/suggest.ts';
+
+interface AddStepProps extends Pick<Editing, 'draft'> {
+  readonly add: (step: NewStep) => void;
+  /** Where it goes, in words. */
+  readonly where: string;
+}
+
+function useSuggestions(draft: Editing['draft']) {
+  return useMemo(() => {
+    const names = (step: NewStep): string =>
+      [
+        words.action(step.action),
+        words.person(draft, step.who),
+        ...step.items.map(words.item),
+        step.technique === undefined ? '' : words.technique(step.technique),
+      ].join(' ');
+    return suggestionsFor(draft, (step) => sentenceOf(draft, step), names);
+  }, [draft]);
+}
+
+export function AddStep({ draft, add, where }: AddStepProps) {
+  const [typed, type] = useState('');
+  const suggestions = useSuggestions(draft);
+  const found = useMemo(() => searched(suggestions, typed), [suggestions, typed]);
+  const take = (key: Key | null): void => {
+    const chosen = suggestions.find((one) => one.key === key);
+    if (!chosen) return;
+    add(chosen.step);
+    type('');
+  };
+  return (
+    <ComboBox
+      className="add-step"
+      menuTrigger="input"
+      items={found}
+      inputValue={typed}
+      onInputChange={type}
+      selectedKey={null}
+      onSelectionChange={take}
+      allowsEmptyCollection
+    >
+      <Label>Add a step</Label>
+      <div className="add-line">
+        <Input placeholder="Type what is done, such as: remove gloves" />
+        <Button className="button" aria-label="Show steps that fit">
+          ▾
+        </Button>
+      </div>
+      <Text slot="description" className="quiet">
+        It goes {where}. Arrow keys choose, Enter adds.
+      </Text>
+      <Popover className="popover">
+        <ListBox<(typeof found)[number]>
+          className="suggestions"
+          renderEmptyState={() => <p className="quiet">Nothing the vocabulary can say fits these words.</p>}
+        >
+          {(one) => (
+            <ListBoxItem id={one.key} textValue={one.sentence} className="suggestion">
+              {one.sentence}
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Popover>
+    </ComboBox>
+  );
+}
