@@ -7,14 +7,15 @@ import type { Agent } from '../domain/products.ts';
 import { ledgerOf } from '../engine/ledger.ts';
 import { nearest } from '../language/nearest.ts';
 import type { Verdict } from '../verify.ts';
-import { CHANCE_STATUS, wordsFor } from '../words/index.ts';
+import { CHANCE_STATUS, type Words } from '../words/index.ts';
 import { cautionsText, type Status, verdictOf } from './check.ts';
 import { combinationText, findingLine, findingText, type Page, routeText } from './findingText.ts';
 import { type Io, painter, printable, wrapped } from './io.ts';
+import { type CliLabels, labelsFor } from './labels/index.ts';
 import { matchSurface, type NamedSurface } from './match.ts';
 import { loadSubject, printComplaint } from './subject.ts';
+import { type Speech, tellUnused } from './wording.ts';
 
-const words = wordsFor('en');
 const SHOWN = 12;
 
 /** Codes match whole, or from the left up to a dot: `one-slip`, `practice`. */
@@ -23,7 +24,7 @@ const ofCode = (findings: readonly Finding[], code: string): readonly Finding[] 
     (finding) => finding.code === code || finding.code.startsWith(`${code.replace(/\.$/, '')}.`),
   );
 
-function namedSurfaces({ analyses, procedure }: Verdict): readonly NamedSurface[] {
+function namedSurfaces(words: Words, { analyses, procedure }: Verdict): readonly NamedSurface[] {
   const ids = new Set(analyses.flatMap(({ compiled }) => compiled.plan.surfaces.map(({ id }) => id)));
   const wearers = procedure.people.filter(({ role }) => role === 'wearer').map(({ id }) => `${id}.`);
   return [...ids].map((id) => ({
@@ -33,19 +34,22 @@ function namedSurfaces({ analyses, procedure }: Verdict): readonly NamedSurface[
   }));
 }
 
-function countsText({ combinationCount, combinationsByOrder }: SurfaceVerdict): string {
+function countsText(labels: CliLabels, { combinationCount, combinationsByOrder }: SurfaceVerdict): string {
   const orders = Object.entries(combinationsByOrder).map(([order, count]) => `${order}: ${count}`);
-  return `${combinationCount} minimal combinations of slips and circumstances${orders.length > 0 ? `; by how many it takes, ${orders.join(', ')}` : ''}`;
+  return labels.combinations(combinationCount, orders.join(', '));
 }
 
 function verdictLines(page: Page, verdict: SurfaceVerdict): readonly string[] {
+  const { words } = page;
+  const labels = labelsFor(words);
   const { low, high } = verdict.interval;
+  const chance = `${words.chance(verdict.chance, CHANCE_STATUS)}, ${labels.interval(words.percent(low), words.percent(high))}`;
   return [
-    `    Barriers: ${words.barriers(verdict.barriers)} at any moment, ${words.barriers(verdict.barriersAtEnd)} as it is at the end`,
-    `    Chance: ${words.chance(verdict.chance, CHANCE_STATUS)}, 90 % interval ${words.percent(low)} to ${words.percent(high)}`,
-    `    ${countsText(verdict)}`,
+    `    ${labels.barriersNow(words.barriers(verdict.barriers), words.barriers(verdict.barriersAtEnd))}`,
+    `    ${labels.chance.charAt(0).toUpperCase()}${labels.chance.slice(1)}: ${chance}`,
+    `    ${countsText(labels, verdict)}`,
     ...verdict.combinations.slice(0, SHOWN).map((combination) => combinationText(page, combination)),
-    ...(verdict.combinations.length > SHOWN ? [`    ... the rest: doffline check --json`] : []),
+    ...(verdict.combinations.length > SHOWN ? [`    ${labels.theRest}`] : []),
   ];
 }
 
@@ -61,20 +65,24 @@ function routeLines(
   const events = keys.map((key) => plan.events.findIndex((event) => event.key === key));
   const route = routeTo(analysis, index, events);
   if (route.length === 0) return [];
-  const which = keys.length > 0 ? 'Route of the first:' : 'Route though nobody slips:';
+  const labels = labelsFor(page.words);
+  const which = keys.length > 0 ? labels.routeOfFirst : labels.routeThough;
   return [`    ${which}`, ...routeText(page, { route, events: keys })];
 }
 
-function ledgerLines({ procedure }: Page, analysis: Analysis, index: number): readonly string[] {
+function ledgerLines({ words, procedure }: Page, analysis: Analysis, index: number): readonly string[] {
   const turns = ledgerOf(analysis.conditions).filter(({ surface }) => surface === index);
-  if (turns.length === 0) return ['    It never comes under suspicion: no route found.'];
+  const labels = labelsFor(words);
+  if (turns.length === 0) return [`    ${labels.neverSuspect}`];
   return [
-    '    When it changed:',
+    `    ${labels.whenChanged}`,
     ...turns.map(({ turn, step }) => wrapped(words.turn(procedure, turn, step), 6)),
   ];
 }
 
 function surfaceText(page: Page, { analyses, surfaces, findings }: Verdict, id: string): string {
+  const { words } = page;
+  const labels = labelsFor(words);
   const about = findings.filter((finding) => finding.surfaces.includes(id));
   const perAgent = analyses.flatMap((analysis) => {
     const index = analysis.compiled.plan.surfaces.findIndex((surface) => surface.id === id);
@@ -82,9 +90,7 @@ function surfaceText(page: Page, { analyses, surfaces, findings }: Verdict, id: 
     const verdict = surfaces.find((one) => one.surface === id && one.agent === analysis.agent);
     return [
       page.paint('cyan', `  ${words.agent(analysis.agent)}`),
-      ...(verdict
-        ? verdictLines(page, verdict)
-        : ['    Not a protected surface: it may be contaminated, and matters for what it touches.']),
+      ...(verdict ? verdictLines(page, verdict) : [`    ${labels.notProtected}`]),
       ...routeLines(page, analysis, index, verdict),
       ...ledgerLines(page, analysis, index),
       '',
@@ -94,7 +100,7 @@ function surfaceText(page: Page, { analyses, surfaces, findings }: Verdict, id: 
   return [
     page.paint('bold', `${words.surface(page.procedure, id)} (${id})`),
     ...perAgent,
-    ...(about.length > 0 ? ['Findings about it'] : []),
+    ...(about.length > 0 ? [labels.about] : []),
     ...named.map((finding) => findingText(page, finding)),
     ...about.filter((finding) => !named.includes(finding)).map((finding) => findingLine(page, finding)),
     '',
@@ -112,6 +118,7 @@ function missText(asked: string, candidates: readonly string[], { findings }: Ve
 /** Prints everything about a code or a surface of one file. */
 export async function explain(
   io: Io,
+  speech: Speech,
   path: string,
   asked: string,
   agents?: readonly Agent[],
@@ -120,9 +127,11 @@ export async function explain(
   for (const complaint of subject.complaints) io.err(printComplaint(complaint));
   const verdict = verdictOf(subject, agents);
   if (!verdict) return 2;
+  const { words } = speech;
+  tellUnused(io, speech, verdict.procedure);
   const page: Page = { words, procedure: verdict.procedure, paint: painter(io) };
   const findings = ofCode(verdict.findings, asked);
-  const match = findings.length > 0 ? undefined : matchSurface(asked, namedSurfaces(verdict));
+  const match = findings.length > 0 ? undefined : matchSurface(asked, namedSurfaces(words, verdict));
   if (match && !('found' in match)) {
     io.err(missText(asked, match.candidates, verdict));
     return 2;
@@ -130,6 +139,6 @@ export async function explain(
   const text = match
     ? surfaceText(page, verdict, match.found)
     : findings.map((one) => findingText(page, one)).join('\n');
-  io.out(`${text}\n${cautionsText()}`);
+  io.out(`${text}\n${cautionsText(words)}`);
   return 0;
 }

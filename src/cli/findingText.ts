@@ -4,12 +4,15 @@ import type { Combination, Finding, SurfaceVerdict } from '../check/finding.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import { CHANCE_STATUS, type Words } from '../words/index.ts';
 import { type Paint, wrapped } from './io.ts';
+import { labelsFor } from './labels/index.ts';
 
 export interface Page {
   readonly words: Words;
   readonly procedure: Procedure;
   readonly paint: Paint;
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const bullet = (text: string, by: number): string =>
   `${' '.repeat(by)}- ${wrapped(text, by + 2).trimStart()}`;
@@ -41,9 +44,10 @@ const titled = (title: string, lines: readonly string[]): readonly string[] =>
 /** One line: where, what, code. */
 export function findingLine({ words, procedure, paint }: Page, finding: Finding): string {
   const [step] = finding.steps;
-  const where = step === undefined || step < 0 ? 'start' : `step ${step + 1}`;
+  const labels = labelsFor(words);
+  const where = step === undefined || step < 0 ? labels.start : labels.step(step + 1);
   const title = words.finding(procedure, finding).title;
-  const accepted = finding.accepted ? ' (accepted)' : '';
+  const accepted = finding.accepted ? ` (${labels.accepted})` : '';
   return `  ${where.padEnd(8)} ${wrapped(`${title}${accepted}`, 11, 108).trimStart()} ${paint('dim', `[${finding.code}]`)}`;
 }
 
@@ -51,24 +55,27 @@ export function findingLine({ words, procedure, paint }: Page, finding: Finding)
 export function findingText(page: Page, finding: Finding): string {
   const { words, procedure, paint } = page;
   const { text } = words.finding(procedure, finding);
-  const agent = finding.agent ? ` Checked against an ${words.agent(finding.agent)}.` : '';
-  const replay = finding.replay ? [`    Replay: ${finding.replay}`] : [];
+  const labels = labelsFor(words);
+  const agent = finding.agent ? ` ${labels.checkedAgainst(words.agent(finding.agent))}` : '';
+  const own = words.isOverridden(procedure, finding) ? ` [${labels.ownWording}]` : '';
+  const replay = finding.replay ? [`    ${labels.replay}: ${finding.replay}`] : [];
   return [
     paint(finding.severity === 'error' ? 'red' : 'bold', findingLine(page, finding)),
-    wrapped(text + agent, 4),
-    ...titled('Route:', routeText(page, finding)),
-    ...titled('What would mend it (each was tried):', mendText(page, finding)),
-    ...titled('Rests on:', evidenceText(page, finding)),
+    wrapped(text + own + agent, 4),
+    ...titled(labels.route, routeText(page, finding)),
+    ...titled(labels.mends, mendText(page, finding)),
+    ...titled(labels.restsOn, evidenceText(page, finding)),
     ...replay,
     '',
   ].join('\n');
 }
 
 export function combinationText({ words, procedure }: Page, combination: Combination): string {
-  const events = combination.events.map((key) => words.event(procedure, key)).join('; and ');
-  const said = events === '' ? 'nobody has to slip' : events;
+  const labels = labelsFor(words);
+  const events = combination.events.map((key) => words.event(procedure, key)).join(labels.andAlso);
+  const said = events === '' ? labels.nobodySlips : events;
   return bullet(
-    `${said}. Chance ${words.chance(combination.chance, CHANCE_STATUS)}. Replay: ${combination.replay}`,
+    `${said}. ${capital(labels.chance)} ${words.chance(combination.chance, CHANCE_STATUS)}. ${labels.replay}: ${combination.replay}`,
     4,
   );
 }
@@ -77,7 +84,7 @@ export function combinationText({ words, procedure }: Page, combination: Combina
 export function surfaceLine({ words, procedure }: Page, verdict: SurfaceVerdict): string {
   const { low, high } = verdict.interval;
   const chance = words.chance(verdict.chance, CHANCE_STATUS);
-  const between = `90 %: ${words.percent(low)} to ${words.percent(high)}`;
+  const between = labelsFor(words).interval(words.percent(low), words.percent(high));
   const barriers = words.barriers(verdict.barriers);
   return `  ${barriers.padEnd(10)} ${`${chance}, ${between}`.padEnd(48)} ${words.surface(procedure, verdict.surface)}`;
 }

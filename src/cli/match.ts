@@ -12,11 +12,17 @@ export type Match =
   /** None, or too many: what may have been meant, the likeliest first. */
   | { readonly candidates: readonly string[] };
 
-const FILLING: ReadonlySet<string> = new Set(['the', 'of', 's', 'a']);
+/** Articles and prepositions of every language there is. */
+const FILLING: ReadonlySet<string> = new Set(
+  'the of s a le la les l d de du des el los las del o os as do da dos das'.split(' '),
+);
 
 const wordsIn = (text: string): readonly string[] =>
   text
     .toLowerCase()
+    // Accents are left aside: 'épaule' is found by 'epaule'.
+    .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
     .split(/[^a-z0-9]+/)
     .filter((word) => word !== '' && !FILLING.has(word));
 

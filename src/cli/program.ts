@@ -2,6 +2,7 @@
 // status, so that tests call it as the shell does.
 import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { AGENTS, type Agent } from '../domain/products.ts';
+import { LANGUAGES } from '../words/languages.ts';
 import { cautionsText, check, type Status } from './check.ts';
 import { compare } from './compare.ts';
 import { cost } from './cost.ts';
@@ -9,10 +10,30 @@ import { explain } from './explain.ts';
 import type { Io } from './io.ts';
 import { replay } from './replay.ts';
 import { VERSION } from './version.ts';
+import { type Speech, speechFor, type SpeechRequest } from './wording.ts';
 
 interface Shared {
   readonly agent?: string;
 }
+
+/** A command that needs words: they are loaded first, and nothing else is done where that fails. */
+async function spoken(
+  io: Io,
+  request: SpeechRequest,
+  work: (speech: Speech) => Promise<Status>,
+): Promise<Status> {
+  const speech = await speechFor(io, request);
+  return speech ? work(speech) : 2;
+}
+
+const languageOption = (): Option =>
+  new Option('--language <tag>', 'language of what is said about the procedure')
+    .choices(LANGUAGES)
+    .env('DOFFLINE_LANGUAGE')
+    .default('en');
+
+const wordingOption = (): Option =>
+  new Option('--wording <file>', "the unit's own sentences (docs/languages.md)");
 
 function agentsIn({ agent }: Shared): readonly Agent[] | undefined {
   if (agent === undefined) return undefined;
@@ -36,9 +57,12 @@ function addCheck(root: Command, io: Io, finish: Finish): void {
     .argument('<files...>', 'procedure files, or - for standard input')
     .option('--json', 'print one object instead of text (docs/command-line.md)')
     .addOption(agentOption())
-    .action(async (files: string[], options: Shared & { json?: boolean }) => {
+    .addOption(languageOption())
+    .addOption(wordingOption())
+    .action(async (files: string[], options: Shared & SpeechRequest & { json?: boolean }) => {
       const agents = agentsIn(options);
-      finish(await check(io, files, { json: options.json ?? false, ...(agents ? { agents } : {}) }));
+      const how = { json: options.json ?? false, ...(agents ? { agents } : {}) };
+      finish(await spoken(io, options, (speech) => check(io, speech, files, how)));
     });
 }
 
@@ -49,8 +73,11 @@ function addExplain(root: Command, io: Io, finish: Finish): void {
     .addArgument(file())
     .argument('<code-or-surface...>', 'like one-slip.mucosa, practice, wearer.hand.left, or: left hand')
     .addOption(agentOption())
-    .action(async (path: string, asked: string[], options: Shared) => {
-      finish(await explain(io, path, asked.join(' '), agentsIn(options)));
+    .addOption(languageOption())
+    .addOption(wordingOption())
+    .action(async (path: string, asked: string[], options: Shared & SpeechRequest) => {
+      const agents = agentsIn(options);
+      finish(await spoken(io, options, (speech) => explain(io, speech, path, asked.join(' '), agents)));
     });
 }
 
@@ -60,8 +87,10 @@ function addReplay(root: Command, io: Io, finish: Finish): void {
     .description('run exactly the slips of a finding or combination, step by step')
     .addArgument(file())
     .argument('<id>', 'the id that stands beside it')
-    .action(async (path: string, id: string) => {
-      finish(await replay(io, path, id));
+    .addOption(languageOption())
+    .addOption(wordingOption())
+    .action(async (path: string, id: string, options: SpeechRequest) => {
+      finish(await spoken(io, options, (speech) => replay(io, speech, path, id)));
     });
 }
 

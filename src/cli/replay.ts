@@ -7,24 +7,26 @@ import type { Plan } from '../contacts/plan.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import { type ReferenceRun, run, type Trace } from '../engine/reference.ts';
 import { printProcedure } from '../language/index.ts';
-import { wordsFor } from '../words/index.ts';
+import type { Words } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
 import { type Io, painter, type Paint, printable, wrapped } from './io.ts';
+import { labelsFor } from './labels/index.ts';
 import { loadSubject, printComplaint } from './subject.ts';
-
-const words = wordsFor('en');
+import type { Speech } from './wording.ts';
 
 interface Show {
+  readonly words: Words;
   readonly procedure: Procedure;
   readonly plan: Plan;
   readonly paint: Paint;
 }
 
 const idOf = ({ plan }: Show, surface: number): string => plan.surfaces[surface]?.id ?? '';
-const nameOf = (show: Show, surface: number): string => words.surface(show.procedure, idOf(show, surface));
+const nameOf = (show: Show, surface: number): string =>
+  show.words.surface(show.procedure, idOf(show, surface));
 
 function traceText(show: Show, { step, from, to, guard }: Trace): readonly string[] {
-  const { procedure, plan } = show;
+  const { words, procedure, plan } = show;
   const link = {
     step,
     ...(from === undefined ? {} : { from: idOf(show, from) }),
@@ -44,7 +46,7 @@ function changesIn(show: Show, traces: readonly Trace[]): readonly string[] {
     .flatMap((trace) => {
       if (trace.kind !== 'clear') return traceText(show, trace);
       return isSanitised(show, trace)
-        ? [words.cleaned(show.procedure, idOf(show, trace.to), trace.step)]
+        ? [show.words.cleaned(show.procedure, idOf(show, trace.to), trace.step)]
         : [];
     });
 }
@@ -55,10 +57,7 @@ function startText(show: Show, { traces }: ReferenceRun): readonly string[] {
   const rest = traces.filter(
     ({ step, kind, guard }) => step === -1 && (kind !== 'taint' || guard.length > 0),
   );
-  const list =
-    always.length > 0
-      ? [wrapped(`At the start these are taken as contaminated: ${always.join(', ')}.`, 2)]
-      : [];
+  const list = always.length > 0 ? [wrapped(labelsFor(show.words).takenAtStart(always.join(', ')), 2)] : [];
   return [...list, ...changesIn(show, rest).map((text) => wrapped(text, 2))];
 }
 
@@ -72,23 +71,23 @@ function stepsText(show: Show, { traces }: ReferenceRun): readonly string[] {
 }
 
 /** Protected surfaces that were reached, and whether they still are at the end. */
-function endText({ procedure, plan }: Show, { ever, after }: ReferenceRun): readonly string[] {
+function endText({ words, procedure, plan }: Show, { ever, after }: ReferenceRun): readonly string[] {
+  const labels = labelsFor(words);
   const last = after.at(-1) ?? [];
   const reached = plan.surfaces.flatMap((surface, index) => {
     const now = last[index] ?? false;
     const judged = surface.judged === 'end' ? now : (ever[index] ?? false);
-    const then = now ? 'still at the end' : 'no longer at the end';
+    const then = now ? labels.stillAtEnd : labels.notAtEnd;
     return surface.protected && judged ? [`  - ${words.surface(procedure, surface.id)} (${then})`] : [];
   });
-  return reached.length > 0
-    ? ['Protected surfaces that may be contaminated:', ...reached]
-    : ['No protected surface is reached by these slips alone.'];
+  return reached.length > 0 ? [labels.reached, ...reached] : [labels.notReached];
 }
 
-function slipsText({ procedure, plan, paint }: Show, { events }: ReplayRef): readonly string[] {
-  if (events.length === 0) return [paint('bold', 'Nobody slips.')];
+function slipsText({ words, procedure, plan, paint }: Show, { events }: ReplayRef): readonly string[] {
+  const labels = labelsFor(words);
+  if (events.length === 0) return [paint('bold', labels.nobody)];
   const sentence = (event: number): string => words.event(procedure, plan.events[event]?.key ?? '');
-  return [paint('bold', 'What goes wrong:'), ...events.map((event) => wrapped(`- ${sentence(event)}`, 2))];
+  return [paint('bold', labels.goesWrong), ...events.map((event) => wrapped(`- ${sentence(event)}`, 2))];
 }
 
 function replayText(show: Show, ref: ReplayRef): string {
@@ -101,7 +100,7 @@ function replayText(show: Show, ref: ReplayRef): string {
     '',
     ...endText(show, result),
     '',
-    cautionsText(),
+    cautionsText(show.words),
   ].join('\n');
 }
 
@@ -123,7 +122,7 @@ function whyNot(
 }
 
 /** Runs exactly the slips that the id names. */
-export async function replay(io: Io, path: string, id: string): Promise<Status> {
+export async function replay(io: Io, { words }: Speech, path: string, id: string): Promise<Status> {
   const subject = await loadSubject(io, path);
   for (const complaint of subject.complaints) io.err(printComplaint(complaint));
   const procedure = subject.read?.procedure;
@@ -135,6 +134,6 @@ export async function replay(io: Io, path: string, id: string): Promise<Status> 
     io.err(`error: "${printable(id)}" ${reason ?? NOT_AN_ID}\n`);
     return 2;
   }
-  io.out(replayText({ procedure, plan, paint: painter(io) }, ref));
+  io.out(replayText({ words, procedure, plan, paint: painter(io) }, ref));
   return 0;
 }

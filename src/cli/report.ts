@@ -6,7 +6,7 @@ import type { Procedure } from '../domain/procedure.ts';
 import { slipOf } from '../domain/slips.ts';
 import { evidence, type EvidenceId } from '../evidence/index.ts';
 import type { Verdict } from '../verify.ts';
-import { CAUTIONS, CHANCE_STATUS, readEvent, type Words } from '../words/index.ts';
+import { CHANCE_STATUS, readEvent, type Words } from '../words/index.ts';
 import { CHECK_FORMAT, type CheckReport, type FindingReport } from './reportSchema.ts';
 import type { Subject } from './subject.ts';
 import { VERSION } from './version.ts';
@@ -89,6 +89,7 @@ function findingReport(words: Words, procedure: Procedure, finding: Finding): Fi
     kind: finding.kind,
     title,
     message: text,
+    ownWording: words.isOverridden(procedure, finding),
     steps: finding.steps.map(numbered),
     surface: finding.surface ?? null,
     surfaces: [...finding.surfaces],
@@ -146,6 +147,7 @@ function procedureReport(
       role: procedure.people.find((person) => person.id === step.who)?.role ?? 'wearer',
       action: step.action,
       sentence: words.step(procedure, step),
+      ownWording: words.isOverridden(procedure, step),
       note: step.note ?? null,
     })),
   };
@@ -171,6 +173,8 @@ export function reportOf(
       verdict?.measures.map(({ agent, measure }) => ({ agent, measure: measureReport(measure) })) ?? [],
     diagnostics: [...subject.complaints],
     limits: (verdict?.limits ?? []).map((limit) => ({ code: limit.code, sentence: words.limit(limit) })),
-    cautions: [...CAUTIONS],
+    cautions: [...words.cautions],
+    language: words.language,
+    review: [...words.reviewNote],
   };
 }

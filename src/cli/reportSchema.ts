@@ -34,6 +34,7 @@ const step = z.object({
   role: z.enum(['wearer', 'observer', 'assistant']),
   action: z.string(),
   sentence: z.string().describe('The step as it is read aloud.'),
+  ownWording: z.boolean().describe("Whether the sentence is the unit's own (docs/languages.md)."),
   note: z.string().nullable(),
 });
 
@@ -102,6 +103,7 @@ const finding = z.object({
   kind: z.enum(['impossible', 'open', 'accepted', 'one-slip', 'practice', 'variant', 'coverage']),
   title: z.string(),
   message: z.string(),
+  ownWording: z.boolean().describe("Whether the sentence is the unit's own (docs/languages.md)."),
   steps: z.array(stepNumber).describe('The first is where to look.'),
   surface: z.string().nullable(),
   surfaces: z.array(z.string()),
@@ -168,6 +170,10 @@ export const checkReport = z
       .array(z.object({ code: z.enum(['exact', 'mends', 'variants']), sentence: z.string() }))
       .describe('What was not worked out, or not all of it; empty for procedures of a usual size.'),
     cautions: z.array(z.string()),
+    language: z.string().describe('BCP 47 tag of every sentence here but those of `diagnostics`.'),
+    review: z
+      .array(z.string())
+      .describe('How far the wording may be trusted: in its language, and in English.'),
   })
   .describe('What `doffline check --json FILE` prints.');
 

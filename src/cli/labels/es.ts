@@ -1,0 +1,51 @@
+// The command line's own words in Spanish.
+import type { CliLabels } from './labels.ts';
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+export const ES: CliLabels = {
+  language: 'es',
+  errors: (count) => counted(count, 'error', 'errores'),
+  notes: (count) => counted(count, 'nota', 'notas'),
+  steps: (count) => counted(count, 'paso', 'pasos'),
+  version: (version) => `versión ${version}`,
+  invented: 'inventado',
+  against: (agents) => `comprobado para: ${agents.join(' y ')}`,
+  reachable: (agent) => `Superficies protegidas a las que algo puede llegar, ${agent}`,
+  barriers: 'barreras',
+  chance: 'probabilidad',
+  surface: 'superficie',
+  none: 'ninguna',
+  others: (noRoute, count) =>
+    `${noRoute} hasta ${counted(count, 'superficie protegida más', 'superficies protegidas más')}`,
+  more: 'Para saber más: doffline explain FILE CODE-OR-SURFACE',
+  start: 'inicio',
+  step: (number) => `paso ${number}`,
+  accepted: 'aceptado',
+  checkedAgainst: (agent) => `Comprobado para un ${agent}.`,
+  ownWording: 'Redacción propia de la unidad.',
+  route: 'Vía:',
+  mends: 'Qué lo corregiría (cada corrección se probó):',
+  restsOn: 'Se basa en:',
+  replay: 'Repetir',
+  nobodySlips: 'no hace falta ningún fallo',
+  andAlso: '; y ',
+  interval: (low, high) => `90 %: ${low} a ${high}`,
+  combinations: (count, orders) =>
+    `${count} combinaciones mínimas de fallos y circunstancias${orders ? `; según cuántos hacen falta, ${orders}` : ''}`,
+  barriersNow: (any, atEnd) => `Barreras: ${any} en cualquier momento, ${atEnd} al final`,
+  theRest: '... el resto: doffline check --json',
+  routeOfFirst: 'Vía de la primera:',
+  routeThough: 'Vía aunque nadie cometa un fallo:',
+  neverSuspect: 'Nunca queda bajo sospecha: ninguna vía hallada.',
+  whenChanged: 'Cuándo cambió:',
+  notProtected: 'No es una superficie protegida: puede estar contaminada, e importa por lo que toca.',
+  about: 'Hallazgos sobre ella',
+  takenAtStart: (surfaces) => `Al inicio se da por contaminado: ${surfaces}.`,
+  stillAtEnd: 'todavía al final',
+  notAtEnd: 'ya no al final',
+  reached: 'Superficies protegidas que pueden estar contaminadas:',
+  notReached: 'Estos fallos por sí solos no llegan a ninguna superficie protegida.',
+  nobody: 'Nadie comete un fallo.',
+  goesWrong: 'Qué sale mal:',
+};

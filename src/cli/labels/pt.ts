@@ -1,0 +1,51 @@
+// The command line's own words in Portuguese.
+import type { CliLabels } from './labels.ts';
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+export const PT: CliLabels = {
+  language: 'pt',
+  errors: (count) => counted(count, 'erro', 'erros'),
+  notes: (count) => counted(count, 'nota', 'notas'),
+  steps: (count) => counted(count, 'etapa', 'etapas'),
+  version: (version) => `versão ${version}`,
+  invented: 'inventado',
+  against: (agents) => `verificado para: ${agents.join(' e ')}`,
+  reachable: (agent) => `Superfícies protegidas que algo pode alcançar, ${agent}`,
+  barriers: 'barreiras',
+  chance: 'probabilidade',
+  surface: 'superfície',
+  none: 'nenhuma',
+  others: (noRoute, count) =>
+    `${noRoute} até ${counted(count, 'outra superfície protegida', 'outras superfícies protegidas')}`,
+  more: 'Para saber mais: doffline explain FILE CODE-OR-SURFACE',
+  start: 'início',
+  step: (number) => `etapa ${number}`,
+  accepted: 'aceito',
+  checkedAgainst: (agent) => `Verificado para um ${agent}.`,
+  ownWording: 'Redação própria da unidade.',
+  route: 'Via:',
+  mends: 'O que corrigiria isto (cada correção foi testada):',
+  restsOn: 'Baseia-se em:',
+  replay: 'Repetir',
+  nobodySlips: 'nenhuma falha é necessária',
+  andAlso: '; e ',
+  interval: (low, high) => `90%: ${low} a ${high}`,
+  combinations: (count, orders) =>
+    `${count} combinações mínimas de falhas e circunstâncias${orders ? `; por quantas são necessárias, ${orders}` : ''}`,
+  barriersNow: (any, atEnd) => `Barreiras: ${any} a qualquer momento, ${atEnd} no fim`,
+  theRest: '... o resto: doffline check --json',
+  routeOfFirst: 'Via da primeira:',
+  routeThough: 'Via mesmo sem nenhuma falha:',
+  neverSuspect: 'Nunca fica sob suspeita: nenhuma via encontrada.',
+  whenChanged: 'Quando mudou:',
+  notProtected: 'Não é uma superfície protegida: pode estar contaminada, e importa pelo que toca.',
+  about: 'Achados sobre ela',
+  takenAtStart: (surfaces) => `No início são dados como contaminados: ${surfaces}.`,
+  stillAtEnd: 'ainda no fim',
+  notAtEnd: 'não mais no fim',
+  reached: 'Superfícies protegidas que podem estar contaminadas:',
+  notReached: 'Só com estas falhas nenhuma superfície protegida é alcançada.',
+  nobody: 'Nenhuma falha.',
+  goesWrong: 'O que dá errado:',
+};
