@@ -7,6 +7,9 @@ import { ROOT } from './install.mjs';
 /** Some packages are CommonJS and call require at run time. */
 const REQUIRE = "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);";
 
+/** Native packages cannot be put into one file; they are found in node_modules, and loaded only by what needs them. */
+const NATIVE = ['@myriaddreamin/typst-ts-node-compiler'];
+
 /** Each bundle: its first file, its result, and the folders whose change makes it stale. */
 export const BUNDLES = {
   cli: { entry: 'src/cli/main.ts', out: 'dist/cli.js', sources: ['src', 'evidence'], leaveOut: 'app' },
@@ -62,6 +65,7 @@ export async function bundle(name, root = ROOT) {
     format: 'esm',
     target: 'node20.19',
     sourcemap: 'linked',
+    external: NATIVE,
     banner: { js: REQUIRE },
     logLevel: 'silent',
     write: false,

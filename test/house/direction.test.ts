@@ -27,6 +27,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'types:compare',
     'types:costing',
   ],
+  drawing: ['domain'],
+  print: ['domain', 'contacts', 'engine', 'check', 'words', 'drawing', 'evidence', 'types:verify.ts'],
   'verify.ts': [
     'domain',
     'contacts',

@@ -4,7 +4,7 @@ import { placeName, type Side, sideOf } from '../../domain/places.ts';
 import type { PersonView, SeenLayer, SeenPart, SeenPlace, SeenSurface } from '../model/picture.ts';
 import { fillOf, type PatternIds } from './Patterns.tsx';
 import { ringOf } from './ring.ts';
-import { BODY, DRAWINGS, type Shape } from './shapes.ts';
+import { BODY, DRAWINGS, type Shape } from '../../drawing/shapes.ts';
 
 const MIRROR = 'matrix(-1 0 0 1 200 0)';
 

@@ -3,7 +3,7 @@ import type { FixtureKindId } from '../../domain/room.ts';
 import type { FixtureSpot } from '../model/layout.ts';
 import type { FixtureView } from '../model/picture.ts';
 import { wrapped } from '../model/wrap.ts';
-import { FIXTURE_DRAWINGS } from './fixtures.ts';
+import { FIXTURE_DRAWINGS } from '../../drawing/fixtures.ts';
 import { fillOf, type PatternIds } from './Patterns.tsx';
 import { ringOf } from './ring.ts';
 

@@ -1,8 +1,8 @@
 // The drawing's measures as the layout asks for them, and which parts of an item it shows.
 import type { ItemId, PartId } from '../../domain/items.ts';
 import type { Measures } from '../model/layout.ts';
-import { mirrored, spotOf } from './geometry.ts';
-import { DRAWINGS, type Shape } from './shapes.ts';
+import { mirrored, spotOf } from '../../drawing/geometry.ts';
+import { DRAWINGS, type Shape } from '../../drawing/shapes.ts';
 
 export const shapesOf = (item: ItemId): readonly PartId[] =>
   DRAWINGS[item].shapes.map((shape: Shape) => shape.part);

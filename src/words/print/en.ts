@@ -19,7 +19,10 @@ export const PRINT_EN: PrintWords = {
   errors: (count) =>
     count === 0
       ? 'The check has no finding that must be mended or accepted first. That does not mean that the procedure is safe.'
-      : `The check has ${count === 1 ? '1 finding' : `${count} findings`} that must be mended, or accepted in writing, before this procedure is used: see its committee dossier.`,
+      : `The check has ${count === 1 ? '1 finding' : `${count} findings`} that must be mended, or accepted in writing, before this procedure is used.`,
+  seeDossier: 'See its committee dossier.',
+  who: 'Who',
+  what: 'What',
   unfinished: 'The check could not be finished: pictures and holds do not show what is contaminated.',
   zone: { patient: "patient's side", doffing: 'doffing area', clean: 'clean side' },
   standing: 'standing',

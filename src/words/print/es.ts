@@ -19,7 +19,10 @@ export const PRINT_ES: PrintWords = {
   errors: (count) =>
     count === 0
       ? 'La revisión no tiene ningún hallazgo que deba corregirse o aceptarse antes. Eso no significa que el procedimiento sea seguro.'
-      : `La revisión tiene ${count} ${count === 1 ? 'hallazgo' : 'hallazgos'} por corregir, o por aceptar por escrito, antes de usar este procedimiento: véase su expediente para el comité.`,
+      : `La revisión tiene ${count} ${count === 1 ? 'hallazgo' : 'hallazgos'} por corregir, o por aceptar por escrito, antes de usar este procedimiento.`,
+  seeDossier: 'Véase su expediente para el comité.',
+  who: 'Quién',
+  what: 'Qué',
   unfinished: 'La revisión no pudo terminarse: imágenes y pausas no muestran lo que está contaminado.',
   zone: { patient: 'lado del paciente', doffing: 'zona de retirada', clean: 'lado limpio' },
   standing: 'de pie',

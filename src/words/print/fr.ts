@@ -20,7 +20,10 @@ export const PRINT_FR: PrintWords = {
   errors: (count) =>
     count === 0
       ? "La vérification n'a relevé aucun point à corriger ou à accepter au préalable. Cela ne signifie pas que la procédure est sûre."
-      : `La vérification a relevé ${count} ${count === 1 ? 'point' : 'points'} à corriger, ou à accepter par écrit, avant d'utiliser cette procédure : voir son dossier pour le comité.`,
+      : `La vérification a relevé ${count} ${count === 1 ? 'point' : 'points'} à corriger, ou à accepter par écrit, avant d'utiliser cette procédure.`,
+  seeDossier: 'Voir son dossier pour le comité.',
+  who: 'Qui',
+  what: 'Quoi',
   unfinished:
     "La vérification n'a pas pu être menée à terme : images et arrêts ne montrent pas ce qui est contaminé.",
   zone: { patient: 'côté patient', doffing: 'zone de déshabillage', clean: 'côté propre' },

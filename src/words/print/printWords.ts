@@ -87,6 +87,10 @@ export interface PrintWords {
   readonly defers: string;
   readonly cautions: string;
   readonly errors: (count: number) => string;
+  /** Where to read on, on every paper but the dossier. */
+  readonly seeDossier: string;
+  readonly who: string;
+  readonly what: string;
   readonly unfinished: string;
   readonly zone: Readonly<Record<ZoneSide, string>>;
   readonly standing: string;

@@ -19,7 +19,10 @@ export const PRINT_PT: PrintWords = {
   errors: (count) =>
     count === 0
       ? 'A verificação não tem nenhum achado que deva ser corrigido ou aceito antes. Isso não significa que o procedimento seja seguro.'
-      : `A verificação tem ${count} ${count === 1 ? 'achado' : 'achados'} a corrigir, ou a aceitar por escrito, antes de usar este procedimento: ver o dossiê para a comissão.`,
+      : `A verificação tem ${count} ${count === 1 ? 'achado' : 'achados'} a corrigir, ou a aceitar por escrito, antes de usar este procedimento.`,
+  seeDossier: 'Ver o dossiê para a comissão.',
+  who: 'Quem',
+  what: 'O quê',
   unfinished: 'A verificação não pôde ser concluída: imagens e pausas não mostram o que está contaminado.',
   zone: { patient: 'lado do paciente', doffing: 'área de retirada', clean: 'lado limpo' },
   standing: 'em pé',

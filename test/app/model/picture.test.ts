@@ -6,9 +6,9 @@ import { layoutOf, MOST_CHIPS } from '../../../src/app/model/layout.ts';
 import { describePicture } from '../../../src/app/model/describe.ts';
 import { pictureOf, type PictureView, touchesOf } from '../../../src/app/model/picture.ts';
 import { namedBy } from '../../../src/app/model/surfaceId.ts';
-import { FIGURE, spotOf } from '../../../src/app/picture/geometry.ts';
+import { FIGURE, spotOf } from '../../../src/drawing/geometry.ts';
 import { MEASURES, shapesOf } from '../../../src/app/picture/measures.ts';
-import { DRAWINGS } from '../../../src/app/picture/shapes.ts';
+import { DRAWINGS } from '../../../src/drawing/shapes.ts';
 import { ENGLISH } from '../../../src/words/en/index.ts';
 import { boardFor, FILES, LARKMOOR, procedureIn } from '../checked.ts';
 

@@ -1,5 +1,5 @@
 // How each kind of fixture looks in the strip under the figures, 44 by 40 units. Floors and mats lie under the feet instead.
-import type { FixtureKindId } from '../../domain/room.ts';
+import type { FixtureKindId } from '../domain/room.ts';
 
 export const FIXTURE_DRAWINGS: Readonly<Record<FixtureKindId, string>> = {
   floor: 'M2 30 H42 V36 H2 Z',

@@ -1,7 +1,7 @@
 // How each item looks, part by part, for the parts one sees from the front; the others (back, ties, straps, insides) are
 // named beside the figure. Drawn by hand for this tool, recognisable rather than exact. An item without an entry
 // here does not compile.
-import type { ItemId, PartId } from '../../domain/items.ts';
+import type { ItemId, PartId } from '../domain/items.ts';
 import type { Point } from './geometry.ts';
 
 export interface Shape {

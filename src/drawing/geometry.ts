@@ -1,6 +1,6 @@
 // The figure's measures: a body seen from the front, 200 units wide and 440 high, the wearer's right on the viewer's
 // left. One side is drawn and mirrored for the other, so left and right cannot drift apart.
-import { type Place, placeName, sideOf } from '../../domain/places.ts';
+import { type Place, placeName, sideOf } from '../domain/places.ts';
 
 export const FIGURE = { width: 200, height: 440, floor: 424 } as const;
 

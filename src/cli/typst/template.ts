@@ -1,0 +1,223 @@
+// The one Typst source that sets every paper: it reads the model as JSON from `sys.inputs` and knows only blocks. Black on
+// white throughout. Headings, lists and tables are Typst's own, so that they are tagged as such in the PDF.
+export const TEMPLATE = String.raw`
+#let doc = json(bytes(sys.inputs.model))
+#let paper = sys.inputs.paper
+#let is-card = doc.kind == "card"
+#let is-chart = doc.kind == "chart"
+#let size = if is-card { 9pt } else if is-chart { 9.5pt } else if doc.kind == "script" { 10.5pt } else { 9.5pt }
+
+#set document(title: doc.document + ": " + doc.title, author: (), date: none)
+#set text(font: "Noto Sans", size: size, lang: doc.language, hyphenate: is-card)
+#set par(justify: false, leading: 0.5em, spacing: 0.75em)
+#set list(indent: 0pt, spacing: 0.5em)
+#set enum(indent: 0pt, spacing: 0.5em)
+
+#let stamp = (..doc.stamp, ..if doc.invented == none { () } else { (doc.invented,) }).join("  ·  ")
+#let page-of() = context {
+  let pages = str(counter(page).final().first())
+  doc.page.replace("{page}", str(here().page())).replace("{pages}", pages)
+}
+
+#let foot = {
+  set text(size: 7.5pt)
+  set par(spacing: 0.3em, leading: 0.4em)
+  line(length: 100%, stroke: 0.6pt)
+  v(2pt)
+  grid(
+    columns: (1fr, auto),
+    column-gutter: 8pt,
+    [#strong(stamp) \ #doc.defers],
+    align(right)[#strong(page-of()) \ Doffline],
+  )
+}
+
+#set page(
+  paper: if paper == "letter" { "us-letter" } else { "a4" },
+  margin: if is-card { (x: 8mm, top: 8mm, bottom: 17mm) } else { (x: 14mm, top: 17mm, bottom: 19mm) },
+  header: if is-card { none } else {
+    set text(size: 7.5pt)
+    set par(spacing: 0.4em)
+    grid(columns: (1fr, auto), column-gutter: 8pt, doc.title, strong(doc.document))
+    line(length: 100%, stroke: 0.6pt)
+  },
+  footer: foot,
+  footer-descent: 15%,
+)
+
+#show heading.where(level: 1): it => block(below: 0.5em, text(size: 17pt, weight: 700, it.body))
+#show heading.where(level: 2): it => block(above: 1.3em, below: 0.7em, sticky: true, text(size: 12.5pt, weight: 700, it.body))
+#show heading.where(level: 3): it => block(above: 1.2em, below: 0.55em, sticky: true, text(size: 10.5pt, weight: 700, it.body))
+#set table(stroke: 0.5pt, inset: (x: 4pt, y: 3.5pt))
+#show table.cell.where(y: 0): set text(weight: 700)
+
+#let tick = box(width: 4.2mm, height: 4.2mm, stroke: 0.9pt, radius: 0.4pt)
+#let number(n, scale: 1) = box(
+  fill: black, inset: (x: 3pt * scale, y: 2pt * scale), radius: 2pt,
+  text(fill: white, weight: 700, size: 1em * scale, str(n)),
+)
+#let hold-box(body) = block(
+  width: 100%, stroke: 1.4pt, inset: 4pt, above: 0.5em, below: 0.3em,
+  fill: tiling(size: (5pt, 5pt), place(line(start: (0%, 100%), end: (100%, 0%), stroke: 0.35pt + luma(190)))),
+  block(fill: white, inset: 2pt, width: 100%, strong(body)),
+)
+// Keeps together what fits on a page, and lets break what does not: nothing may run off the paper.
+#let whole(body, ..more) = layout(room => block(
+  width: 100%, breakable: measure(width: room.width, body).height > 0.9 * room.height, ..more, body,
+))
+#let widths(shares) = shares.map(share => if share == 0 { auto } else { share * 1fr })
+
+#let chart-cell(cell) = {
+  set par(spacing: 0.45em)
+  grid(columns: (auto, 1fr), column-gutter: 5pt, align: horizon, number(cell.number, scale: 1.35), strong(cell.who))
+  v(-2pt)
+  image(bytes(cell.picture.svg), format: "svg", width: 100%, alt: cell.picture.alt)
+  v(-2pt)
+  par(text(size: 10pt, weight: 500, cell.sentence))
+  if cell.note != none { par(text(size: 8.5pt, style: "italic", cell.note)) }
+  if cell.hold != none { hold-box(text(size: 8.5pt, cell.hold)) }
+}
+
+// Rows stay whole, and the boxes of a row are as high as the highest.
+#let chart(cells) = for row in cells.chunks(3) {
+  whole(below: 6pt, grid(
+    columns: (1fr, 1fr, 1fr), column-gutter: 6pt, inset: 5pt, align: top,
+    ..row.map(cell => grid.cell(stroke: 0.8pt, chart-cell(cell))),
+  ))
+}
+
+#let script-step(one) = {
+  set par(spacing: 0.4em)
+  strong(one.who)
+  parbreak()
+  for (index, line) in one.lines.enumerate() {
+    par(hanging-indent: 1em, if index == 0 { text(size: 11.5pt, weight: 700, line) } else { [#h(1em)#line] })
+  }
+  if one.note != none { par(text(size: 9pt, style: "italic", one.note)) }
+  if one.hold != none { hold-box(one.hold) }
+}
+#let is-long(..texts) = texts.pos().map(one => if one == none { 0 } else { one.len() }).sum() > 900
+
+
+#let script(one) = {
+  whole(below: 1.2em, {
+    heading(level: 2, one.heading)
+    table(
+      columns: (auto, 1fr, 22mm, 17mm, 15mm, 17mm),
+      align: (x, y) => if x >= 3 { center + horizon } else if x == 0 { center + top } else { left + top },
+      table.header(..one.head, ..one.boxes.map(label => text(size: 7.5pt, label))),
+      ..one.lines.map(step => (
+        text(size: 13pt, weight: 700, str(step.number)),
+        table.cell(breakable: is-long(..step.lines, step.note), script-step(step)),
+        step.answer,
+        ..one.boxes.map(_ => tick),
+      )).flatten(),
+    )
+  })
+}
+
+#let ticks(one) = table(
+  columns: (auto, 1fr, 22mm, 17mm, 18mm),
+  align: (x, y) => if x >= 2 { center + horizon } else { left + horizon },
+  table.header(..one.head, ..one.boxes.map(label => text(size: 7.5pt, label))),
+  ..one.rows.map(row => (
+    strong(row.at(0)), table.cell(breakable: is-long(row.at(1)), row.at(1)), ..one.boxes.map(_ => tick),
+  )).flatten(),
+)
+
+#let blank(label) = block(width: 100%, breakable: false, {
+  text(size: 8.5pt, label)
+  v(6mm)
+  line(length: 100%, stroke: 0.6pt)
+})
+#let blanks(labels) = block(above: 1em, below: 1em, grid(
+  columns: if labels.len() == 1 { (1fr,) } else { (1fr, 1fr, 1fr) },
+  column-gutter: 8mm, row-gutter: 3mm,
+  ..labels.map(blank),
+))
+
+#let card-line(one) = block(above: 0.75em, below: 0.75em, width: 100%, grid(
+  columns: (1.9em, 1fr), column-gutter: 3pt,
+  align(right, strong(str(one.number))),
+  {
+    if one.who != none [#strong(one.who + ":") ]
+    one.text
+    if one.hold [ #box(stroke: 0.8pt, inset: (x: 2pt), outset: (y: 1.5pt), strong(doc.holdMark))]
+  },
+))
+#let card-head(n, all) = {
+  set text(size: 7pt)
+  block(below: 0.5em, width: 100%, {
+    grid(columns: (1fr, auto), column-gutter: 5pt, strong(doc.title), strong(str(n) + "/" + str(all)))
+    v(-4pt)
+    stamp
+    v(-4pt)
+    line(length: 100%, stroke: 0.6pt)
+  })
+}
+#let cards(one) = layout(room => context {
+  let (across, down) = (2, 2)
+  let inset = 4.5mm
+  let width = room.width / across
+  let height = room.height / down - 0.1pt
+  let inner = (width: width - 2 * inset, height: height - 2 * inset)
+  let filled(items) = measure(width: inner.width, { card-head(9, 9); items.join() }).height
+  let pieces = (
+    ..one.lines.map(card-line),
+    block(above: 1em, below: 0.6em, line(length: 100%, stroke: 0.6pt)),
+    ..one.foot.map(line => block(above: 0.7em, below: 0.7em, width: 100%, text(size: 7.5pt, line))),
+  )
+  let panels = ()
+  let current = ()
+  for piece in pieces {
+    if current.len() > 0 and filled((..current, piece)) > inner.height {
+      panels.push(current)
+      current = ()
+    }
+    current.push(piece)
+  }
+  panels.push(current)
+  for sheet in panels.enumerate().chunks(across * down) {
+    grid(
+      columns: (width,) * across, rows: (height,) * calc.min(down, calc.ceil(sheet.len() / across)),
+      stroke: (paint: black, thickness: 0.5pt, dash: "dashed"),
+      ..sheet.map(((n, items)) => block(inset: inset, width: width, { card-head(n + 1, panels.len()); items.join() })),
+    )
+  }
+})
+
+#let titled-list(one) = {
+  if one.title != none { block(above: 0.7em, below: 0.5em, sticky: true, strong(one.title)) }
+  if one.numbered { enum(..one.items) } else { list(..one.items) }
+}
+
+#let shown(one) = {
+  if one.is == "heading" { heading(level: one.level, one.text) }
+  else if one.is == "text" {
+    if one.tone == "boxed" { block(width: 100%, stroke: 1.2pt, inset: 6pt, strong(one.text)) }
+    else if one.tone == "strong" { par(strong(one.text)) }
+    else if one.tone == "small" { par(text(size: 8.5pt, one.text)) }
+    else { par(one.text) }
+  }
+  else if one.is == "list" { titled-list(one) }
+  else if one.is == "facts" { for (label, value) in one.facts { par(hanging-indent: 1em, [*#label:* #value]) } }
+  else if one.is == "table" {
+    set text(size: 8.5pt)
+    table(columns: widths(one.widths), table.header(..one.head), ..one.rows.flatten())
+  }
+  else if one.is == "chart" { chart(one.cells) }
+  else if one.is == "script" { script(one) }
+  else if one.is == "cards" { cards(one) }
+  else if one.is == "ticks" { ticks(one) }
+  else if one.is == "choices" { for item in one.items { block(above: 0.9em, grid(columns: (auto, 1fr), column-gutter: 6pt, align: horizon, tick, item)) } }
+  else if one.is == "blanks" { blanks(one.labels) }
+  else { panic("no such block: " + one.is) }
+}
+
+#if not is-card {
+  heading(level: 1, doc.document)
+  block(above: 0.4em, below: 0.5em, text(size: 12pt, weight: 500, doc.title))
+  block(below: 1em, strong(stamp))
+}
+#for one in doc.blocks { shown(one) }
+`;

@@ -1,0 +1,43 @@
+// The sign-off sheet: one person, one observed run, every step with its three boxes, names and signatures left blank.
+import { boxLabels, capital, type Paper, roleOf, standing } from './paper.ts';
+import type { Block } from './model.ts';
+
+export function signOffBlocks(paper: Paper): readonly Block[] {
+  const { procedure, words, print } = paper;
+  const { blanks, signOff, script } = print;
+  const rows = procedure.steps.map(
+    (step, index) =>
+      [
+        String(index + 1),
+        `${roleOf(paper, step.who)}: ${capital(words.stepLabel(procedure, step))}`,
+      ] as const,
+  );
+  return [
+    { is: 'text', tone: 'plain', text: signOff.statement },
+    ...standing(paper),
+    {
+      is: 'blanks',
+      labels: [
+        blanks.wearer,
+        blanks.date,
+        blanks.observer,
+        blanks.assistant,
+        blanks.assessor,
+        blanks.validUntil,
+      ],
+    },
+    { is: 'heading', level: 2, text: signOff.assessed },
+    { is: 'ticks', head: [script.step, print.what], boxes: boxLabels(paper), rows },
+    { is: 'choices', items: signOff.results },
+    { is: 'heading', level: 2, text: signOff.signatures },
+    {
+      is: 'blanks',
+      labels: [
+        `${blanks.wearer}: ${blanks.signature}`,
+        `${blanks.assessor}: ${blanks.signature}`,
+        `${blanks.observer}: ${blanks.signature}`,
+        blanks.remarks,
+      ],
+    },
+  ];
+}
