@@ -3,17 +3,16 @@ import { rename, writeFile } from 'node:fs/promises';
 import { basename, extname } from 'node:path';
 import { type DocumentKind, needsAll, printModel } from '../print/index.ts';
 import { verifyProcedure } from '../verify.ts';
-import { wordsFor } from '../words/index.ts';
 import type { Status } from './check.ts';
 import type { Io } from './io.ts';
 import { printable } from './io.ts';
 import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
 import { type PaperSize, pdfOf } from './typst/compile.ts';
+import { type Speech, tellUnused } from './wording.ts';
 
 export interface PrintRequest {
   readonly kind: DocumentKind;
   readonly paper: PaperSize;
-  readonly language: string;
   /** Printed as it is given; without it a print is the same bytes every time. */
   readonly date?: string;
   /** Beside the current folder's other files, named after procedure and paper, where it is not given. */
@@ -30,18 +29,19 @@ async function save(file: string, bytes: Uint8Array): Promise<void> {
   await rename(temporary, file);
 }
 
-function modelOf({ read, donning }: Subject, { kind, language, date }: PrintRequest) {
+function modelOf({ read, donning }: Subject, { words }: Speech, { kind, date }: PrintRequest) {
   if (!read?.procedure) return undefined;
   const all = needsAll(kind);
   const verdict = verifyProcedure(read.procedure, { mends: all, variants: all }, donning);
-  return printModel(verdict, { kind, words: wordsFor(language), ...(date === undefined ? {} : { date }) });
+  return printModel(verdict, { kind, words, ...(date === undefined ? {} : { date }) });
 }
 
 /** Prints one paper. Status 0 where the file was written, 2 where something could not be read or written. */
-export async function print(io: Io, path: string, request: PrintRequest): Promise<Status> {
+export async function print(io: Io, speech: Speech, path: string, request: PrintRequest): Promise<Status> {
   const subject = await loadSubject(io, path);
   for (const complaint of subject.complaints) io.err(printComplaint(complaint));
-  const model = modelOf(subject, request);
+  tellUnused(io, speech, subject.read?.procedure);
+  const model = modelOf(subject, speech, request);
   if (!model || isUnreadable(subject)) return 2;
   const out = request.out ?? nameFor(path, request.kind);
   try {

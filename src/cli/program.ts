@@ -2,13 +2,16 @@
 // status, so that tests call it as the shell does.
 import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { AGENTS, type Agent } from '../domain/products.ts';
+import { DOCUMENT_KINDS } from '../print/index.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { cautionsText, check, type Status } from './check.ts';
 import { compare } from './compare.ts';
 import { cost } from './cost.ts';
 import { explain } from './explain.ts';
 import type { Io } from './io.ts';
+import { print, type PrintRequest } from './print.ts';
 import { replay } from './replay.ts';
+import { PAPERS } from './typst/compile.ts';
 import { VERSION } from './version.ts';
 import { type Speech, speechFor, type SpeechRequest } from './wording.ts';
 
@@ -138,6 +141,34 @@ function addCost(root: Command, io: Io, finish: Finish): void {
     });
 }
 
+function dateIn(text: string): string {
+  const day = new Date(`${text}T00:00:00Z`);
+  const valid = /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime());
+  if (!valid || !day.toISOString().startsWith(text))
+    throw new InvalidArgumentError('Write a day as 2026-03-31.');
+  return text;
+}
+
+interface PrintFlags extends Omit<PrintRequest, 'kind'>, SpeechRequest {
+  readonly as: PrintRequest['kind'];
+}
+
+function addPrint(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('print')
+    .description('print a procedure as a PDF: wall chart, read-aloud script, card, sign-off sheet, dossier')
+    .addArgument(file())
+    .addOption(new Option('--as <document>', 'which paper').choices(DOCUMENT_KINDS).makeOptionMandatory())
+    .addOption(new Option('--paper <size>', 'size of the sheets').choices(PAPERS).default('a4'))
+    .addOption(languageOption())
+    .addOption(wordingOption())
+    .option('--date <day>', 'the day to print on it; none otherwise, so that prints can be compared', dateIn)
+    .option('--out <file>', 'the file to write (otherwise named after the procedure and the paper)')
+    .action(async (path: string, { as, ...flags }: PrintFlags) => {
+      finish(await spoken(io, flags, (speech) => print(io, speech, path, { ...flags, kind: as })));
+    });
+}
+
 const AFTER_HELP = `
 Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.
 
@@ -158,6 +189,7 @@ function program(io: Io, finish: Finish): Command {
   addReplay(root, io, finish);
   addCompare(root, io, finish);
   addCost(root, io, finish);
+  addPrint(root, io, finish);
   return root;
 }
 
