@@ -1,4 +1,5 @@
 // Two procedures side by side: choose them, then the picture, then findings, chances, barriers, minutes and supplies.
+import { useId } from 'react';
 import { Link, useSearchParams } from 'wouter';
 import { agentsOfBoth } from '../../compare/compare.ts';
 import { useComparison } from '../compare/client.ts';
@@ -25,10 +26,11 @@ const groupOf = ({ opened, invented }: Entry): string =>
 
 function Chooser({ label, value, entries, choose }: ChooserProps) {
   const groups = [...new Set(entries.map(groupOf))];
+  const id = useId();
   return (
-    <label className="chooser">
-      <span>{label}</span>
-      <select value={value} onChange={(event) => choose(event.target.value)}>
+    <div className="chooser">
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => choose(event.target.value)}>
         {groups.map((group) => (
           <optgroup key={group} label={group}>
             {entries
@@ -41,7 +43,8 @@ function Chooser({ label, value, entries, choose }: ChooserProps) {
           </optgroup>
         ))}
       </select>
-    </label>
+      <span className="quiet">{entries.find((entry) => entry.id === value)?.fileName}</span>
+    </div>
   );
 }
 

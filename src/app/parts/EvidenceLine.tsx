@@ -10,7 +10,7 @@ export function EvidenceLine({ id }: { readonly id: EvidenceId }) {
   const { says, source } = words.evidence(id);
   return (
     <p className="evidence-line">
-      <span>{says}</span> {record.unit !== 'rule' && <b>{valueText(record)}.</b>}{' '}
+      <span>{says}</span> {record.unit !== 'rule' && <b>{valueText(record).replace(/\.$/, '')}.</b>}{' '}
       <StatusBadge status={record.status} /> <span className="quiet">{source}.</span>{' '}
       <Link href={`/evidence?find=${id}`} className="inline-link">
         {id}

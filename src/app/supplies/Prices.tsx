@@ -61,14 +61,16 @@ export function Prices({ cost, runs }: { readonly cost: Cost; readonly runs: num
       <p className="quiet">
         There is no default price. What you write stays in this browser and is used for every procedure.
       </p>
-      <label className="price">
-        <span>Currency</span>
-        <input
-          value={currency}
-          maxLength={8}
-          onChange={(event) => keep({ currency: event.target.value, typed })}
-        />
-      </label>
+      <div className="price">
+        <label>
+          <span>Currency</span>
+          <input
+            value={currency}
+            maxLength={8}
+            onChange={(event) => keep({ currency: event.target.value, typed })}
+          />
+        </label>
+      </div>
       <ul className="plain">
         {lines.map((line) => {
           const key = supplyKey(line.supply);
