@@ -27,10 +27,13 @@ const MINUS = '\u2212';
 export const signed = (value: number, write: (size: number) => string): string =>
   value === 0 ? write(0) : `${value < 0 ? MINUS : '+'}${write(Math.abs(value))}`;
 
-/** Percentage points of a difference of chances, without their unit; two digits, signed. */
+/** Percentage points of a difference of chances, without their unit; two digits, signed; the smallest by their bound. */
 export function pointsIn(locale: string): (difference: number) => string {
   const digits = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2, useGrouping: false });
-  const write = (size: number): string =>
-    size > 0 && size < SMALLEST ? `< ${digits.format(SMALLEST)}` : digits.format(size);
-  return (difference) => signed(difference * 100, write);
+  const write = (size: number): string => digits.format(size);
+  return (difference) => {
+    const points = difference * 100;
+    if (points === 0 || Math.abs(points) >= SMALLEST) return signed(points, write);
+    return points < 0 ? `> ${signed(-SMALLEST, write)}` : `< ${signed(SMALLEST, write)}`;
+  };
 }

@@ -117,6 +117,8 @@ describe('cautions', () => {
 describe('languages', () => {
   test('a tag with a region finds its language; one that is not spoken yet gets English', () => {
     expect(wordsFor('en-GB').language).toBe('en');
-    expect(wordsFor('fr').language).toBe('en');
+    expect(wordsFor('pt-BR').language).toBe('pt');
+    expect(wordsFor('fr').language).toBe('fr');
+    expect(wordsFor('de').language).toBe('en');
   });
 });

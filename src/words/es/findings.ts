@@ -3,6 +3,8 @@ import { capital, type Phrase } from '../romance/grammar.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
 import { agree, de, does, it, SPANISH, to } from './grammar.ts';
 
+const { quoted } = SPANISH;
+
 const mayBe = (surface: Phrase): string =>
   `${surface.many ? 'pueden' : 'puede'} estar ${agree('contaminad', surface)}`;
 
@@ -56,7 +58,7 @@ export const FINDINGS: Findings = {
     text: `Nada de lo que lleva ${who.text} cubre ${surface.text} frente al paciente.${onPurpose ? ' El procedimiento indica que es intencionado.' : ''}`,
   }),
   accepted: (by, date, review, reason) =>
-    ` Aceptado por escrito por ${by} el ${date}, a revisar el ${review}: ${reason}`,
+    ` Aceptado por escrito por ${quoted(by)} el ${date}, a revisar el ${review}: ${quoted(reason)}`,
 };
 
 export const ROUTES: Routes = {
@@ -66,7 +68,7 @@ export const ROUTES: Routes = {
     const because = {
       stated:
         reason.why === 'stated' && reason.reason
-          ? `lo dice el procedimiento: ${reason.reason}`
+          ? `lo dice el procedimiento: ${quoted(reason.reason)}`
           : 'lo dice el procedimiento',
       faced: 'exposición frente al paciente',
       'patient-side': 'situación en el lado del paciente',

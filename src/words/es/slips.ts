@@ -33,5 +33,5 @@ export const SLIPS: SlipClauses = {
   'full-bin': () => 'el cubo está demasiado lleno y toca la mano o lo que se tira',
   'dirty-lever': ({ on }) => `una mano anterior contaminó ${on.text}`,
   'stated-maybe': ({ on }) =>
-    `${on.text} ${is(on)} ${agree('contaminad', on)}, lo que el procedimiento da por posible`,
+    `el procedimiento da por posible que ${on.text} ${on.many ? 'estén' : 'esté'} ${agree('contaminad', on)}`,
 };

@@ -1,7 +1,9 @@
 // Findings and routes in French.
 import { capital, type Phrase } from '../romance/grammar.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
-import { agree, de, does, is, it, to } from './grammar.ts';
+import { agree, de, does, is, it, to, FRENCH } from './grammar.ts';
+
+const { quoted } = FRENCH;
 
 const mayBe = (surface: Phrase): string =>
   `${surface.many ? 'peuvent' : 'peut'} être ${agree('contaminé', surface)}`;
@@ -52,7 +54,7 @@ export const FINDINGS: Findings = {
     text: `Rien de ce que porte ${who.text} ne couvre ${surface.text} face au patient.${onPurpose ? ' La procédure indique que cela est voulu.' : ''}`,
   }),
   accepted: (by, date, review, reason) =>
-    ` Accepté par écrit par ${by} le ${date}, à réexaminer le ${review} : ${reason}`,
+    ` Accepté par écrit par ${quoted(by)} le ${date}, à réexaminer le ${review} : ${quoted(reason)}`,
 };
 
 export const ROUTES: Routes = {
@@ -62,7 +64,7 @@ export const ROUTES: Routes = {
     const because = {
       stated:
         reason.why === 'stated' && reason.reason
-          ? `la procédure le dit : ${reason.reason}`
+          ? `la procédure le dit : ${quoted(reason.reason)}`
           : 'la procédure le dit',
       faced: 'exposition face au patient',
       'patient-side': 'placement du côté du patient',

@@ -76,7 +76,7 @@ export const PROBLEMS: Problems = {
       ),
     'technique-unclear': ({ action }) =>
       say(
-        `il y a plusieurs façons de le faire${action === undefined ? '' : ` (${action})`}, et aucune n'est indiquée`,
+        `plusieurs techniques sont possibles${action === undefined ? '' : ` (${action})`}, et aucune n'est indiquée`,
         'Indiquez la technique.',
       ),
     'nothing-to-clean': () =>

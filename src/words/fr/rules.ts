@@ -323,7 +323,7 @@ export const PRIORS: Tongue['priors'] = {
   'slip.omitted-step': 'Une autre étape est omise bien que la procédure soit lue à voix haute.',
   'slip.wrong-order':
     "Deux parties d'une étape, ou deux étapes, sont faites dans le mauvais ordre malgré la lecture à voix haute.",
-  'circumstance.glove-pinhole': 'Le gant a un trou que personne ne peut voir au moment de le mettre.',
+  'circumstance.glove-pinhole': "Le gant a un trou que personne ne peut voir en l'enfilant.",
   'circumstance.glove-perforated-in-use': "Le gant s'est percé à l'usage, sans que cela soit remarqué.",
   'circumstance.dirty-lever':
     'Le levier, la poignée ou le robinet à utiliser est contaminé par une main précédente.',

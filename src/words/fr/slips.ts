@@ -33,5 +33,5 @@ export const SLIPS: SlipClauses = {
   'full-bin': () => 'la poubelle est trop pleine et touche la main ou ce qui y est jeté',
   'dirty-lever': ({ on }) => `une main précédente a contaminé ${on.text}`,
   'stated-maybe': ({ on }) =>
-    `${on.text} ${is(on)} ${agree('contaminé', on)}, ce que la procédure tient pour possible`,
+    `la procédure tient pour possible que ${on.text} ${on.many ? 'soient' : 'soit'} ${agree('contaminé', on)}`,
 };

@@ -37,16 +37,12 @@ export const PRINT_EN: PrintWords = {
     `Picture: ${label}. Worn, outermost first: ${worn}. ${contaminated === '' ? 'Nothing hatched.' : `Hatched: ${contaminated}.`}`,
   result: { 'no-deviation': 'No deviation seen', 'not-seen': 'Not seen', deviation: 'Deviation' },
   blanks: {
-    wearer: 'Wearer',
-    observer: 'Observer',
-    assistant: 'Assistant',
     assessor: 'Assessor',
     date: 'Date',
     begun: 'Begun at',
     ended: 'Ended at',
     validUntil: 'Valid until',
     signature: 'Signature',
-    name: 'Name',
     remarks: 'Remarks',
   },
   script: {

@@ -38,16 +38,12 @@ export const PRINT_ES: PrintWords = {
     `Imagen: ${label}. Lleva, de fuera adentro: ${worn}. ${contaminated === '' ? 'Nada rayado.' : `Rayado: ${contaminated}.`}`,
   result: { 'no-deviation': 'Sin desviación vista', 'not-seen': 'No visto', deviation: 'Desviación' },
   blanks: {
-    wearer: 'Portador',
-    observer: 'Observador',
-    assistant: 'Asistente',
     assessor: 'Evaluador',
     date: 'Fecha',
     begun: 'Inicio',
     ended: 'Fin',
     validUntil: 'Válido hasta',
     signature: 'Firma',
-    name: 'Nombre',
     remarks: 'Observaciones',
   },
   script: {

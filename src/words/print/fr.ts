@@ -40,16 +40,12 @@ export const PRINT_FR: PrintWords = {
     `Image : ${label}. Porté, de l'extérieur vers l'intérieur : ${worn}. ${contaminated === '' ? 'Rien de hachuré.' : `Hachuré : ${contaminated}.`}`,
   result: { 'no-deviation': 'Aucun écart vu', 'not-seen': 'Non vu', deviation: 'Écart' },
   blanks: {
-    wearer: 'Porteur',
-    observer: 'Observateur',
-    assistant: 'Assistant',
     assessor: 'Évaluateur',
     date: 'Date',
     begun: 'Début',
     ended: 'Fin',
     validUntil: "Valable jusqu'au",
     signature: 'Signature',
-    name: 'Nom',
     remarks: 'Remarques',
   },
   script: {

@@ -9,6 +9,10 @@ export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 export const RESULTS = ['no-deviation', 'not-seen', 'deviation'] as const;
 export type Result = (typeof RESULTS)[number];
 
+/** What is written by hand beside names of roles, which have words of their own. */
+export const BLANKS = ['assessor', 'date', 'begun', 'ended', 'validUntil', 'signature', 'remarks'] as const;
+export type Blank = (typeof BLANKS)[number];
+
 export interface ScriptWords {
   readonly rules: readonly string[];
   readonly step: string;
@@ -105,22 +109,7 @@ export interface PrintWords {
   readonly picture: (label: string, worn: string, contaminated: string) => string;
   readonly result: Readonly<Record<Result, string>>;
   /** Blanks: label of each, left empty. */
-  readonly blanks: Readonly<
-    Record<
-      | 'wearer'
-      | 'observer'
-      | 'assistant'
-      | 'assessor'
-      | 'date'
-      | 'begun'
-      | 'ended'
-      | 'validUntil'
-      | 'signature'
-      | 'name'
-      | 'remarks',
-      string
-    >
-  >;
+  readonly blanks: Readonly<Record<Blank, string>>;
   readonly script: ScriptWords;
   readonly signOff: SignOffWords;
   readonly dossier: DossierWords;

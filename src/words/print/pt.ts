@@ -38,16 +38,12 @@ export const PRINT_PT: PrintWords = {
     `Imagem: ${label}. Usa, de fora para dentro: ${worn}. ${contaminated === '' ? 'Nada hachurado.' : `Hachurado: ${contaminated}.`}`,
   result: { 'no-deviation': 'Nenhum desvio visto', 'not-seen': 'Não visto', deviation: 'Desvio' },
   blanks: {
-    wearer: 'Usuário do equipamento',
-    observer: 'Observador',
-    assistant: 'Assistente',
     assessor: 'Avaliador',
     date: 'Data',
     begun: 'Início',
     ended: 'Fim',
     validUntil: 'Válido até',
     signature: 'Assinatura',
-    name: 'Nome',
     remarks: 'Observações',
   },
   script: {

@@ -1,7 +1,9 @@
 // Findings and routes in Portuguese.
 import { capital, type Phrase } from '../romance/grammar.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
-import { agree, de, does, is, it, to, within } from './grammar.ts';
+import { agree, de, does, is, it, to, within, PORTUGUESE } from './grammar.ts';
+
+const { quoted } = PORTUGUESE;
 
 const mayBe = (surface: Phrase): string =>
   `${surface.many ? 'podem' : 'pode'} estar ${agree('contaminad', surface)}`;
@@ -56,7 +58,7 @@ export const FINDINGS: Findings = {
     text: `Nada do que ${who.text} veste cobre ${surface.text} diante do paciente.${onPurpose ? ' O procedimento diz que isso é intencional.' : ''}`,
   }),
   accepted: (by, date, review, reason) =>
-    ` Aceito por escrito por ${by} em ${date}, a ser revisto em ${review}: ${reason}`,
+    ` Aceito por escrito por ${quoted(by)} em ${date}, a ser revisto em ${review}: ${quoted(reason)}`,
 };
 
 export const ROUTES: Routes = {
@@ -66,7 +68,7 @@ export const ROUTES: Routes = {
     const because = {
       stated:
         reason.why === 'stated' && reason.reason
-          ? `o procedimento diz: ${reason.reason}`
+          ? `o procedimento diz: ${quoted(reason.reason)}`
           : 'o procedimento diz',
       faced: 'exposição diante do paciente',
       'patient-side': 'posição no lado do paciente',

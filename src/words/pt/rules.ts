@@ -297,8 +297,10 @@ export const PRIORS: Tongue['priors'] = {
   'slip.omitted-hygiene': 'Uma etapa de higiene é omitida embora o procedimento seja lido em voz alta.',
   'slip.inadequate-hygiene':
     'A higiene das mãos ou das luvas é feita, mas o ponto contaminado está na parte não alcançada.',
-  'slip.wipe-missed-area': 'Uma superfície é limpa, mas o ponto contaminado está na parte não alcançada.',
-  'slip.wipe-too-short': 'Uma superfície é limpa, mas não fica úmida pelo tempo que o produto pede.',
+  'slip.wipe-missed-area':
+    'O lenço passa por uma superfície, mas o ponto contaminado está na parte não alcançada.',
+  'slip.wipe-too-short':
+    'O lenço passa por uma superfície, mas ela não fica úmida pelo tempo que o produto pede.',
   'slip.wrong-grip': 'A mão segura uma parte diferente da que a etapa indica.',
   'slip.snap': 'Uma luva, um tirante ou um capuz estala e lança o que está por cima.',
   'slip.brush': 'Um elemento solto ou que balança roça em uma superfície vizinha.',

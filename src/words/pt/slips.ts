@@ -33,5 +33,5 @@ export const SLIPS: SlipClauses = {
   'full-bin': () => 'a lixeira está cheia demais e toca na mão ou no que é descartado',
   'dirty-lever': ({ on }) => `uma mão anterior contaminou ${on.text}`,
   'stated-maybe': ({ on }) =>
-    `${on.text} ${is(on)} ${agree('contaminad', on)}, o que o procedimento dá como possível`,
+    `o procedimento dá como possível que ${on.text} ${on.many ? 'estejam' : 'esteja'} ${agree('contaminad', on)}`,
 };

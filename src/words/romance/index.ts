@@ -22,8 +22,8 @@ const isPrior = ({ priors }: Tongue, id: string): id is PriorId => Object.hasOwn
 /** A rule is said in full. What nothing in the check rests on stands in English, and says so. */
 function saysOf(tongue: Tongue, id: EvidenceId): string {
   const rule = ruleOf(id);
-  if (rule) return tongue.rules[rule].text;
-  return isPrior(tongue, id) ? tongue.priors[id] : tongue.inEnglish(evidence(id).says);
+  if (rule) return tongue.grammar.set(tongue.rules[rule].text);
+  return isPrior(tongue, id) ? tongue.grammar.set(tongue.priors[id]) : tongue.inEnglish(evidence(id).says);
 }
 
 /** Titles stay in the language of the source, and so does the place in it, which is marked. */
@@ -126,10 +126,7 @@ export function romanceWords(tongue: Tongue): Words {
     barriers: (barriers) => barrierWords(tongue, barriers),
     percent,
     chance: (chance, status) => `${percent(chance)} (${labels.statuses[status]})`,
-    evidence: (id) => {
-      const { says, source: from, status } = evidenceWords(tongue, id);
-      return { says: set(says), source: from, status };
-    },
+    evidence: (id) => evidenceWords(tongue, id),
     compare: comparing(tongue),
   };
 }
