@@ -58,6 +58,8 @@ export type Block =
       readonly heading: string;
       readonly head: readonly string[];
       readonly boxes: readonly string[];
+      /** On one page where it fits; what follows the blanks of the first page may break. */
+      readonly together: boolean;
       readonly lines: readonly ScriptLine[];
     }
   | { readonly is: 'cards'; readonly lines: readonly CardLine[]; readonly foot: readonly string[] }

@@ -62,6 +62,13 @@ export function holdOf({ moments, print, words, procedure }: Paper, step: number
     .join(' ');
 }
 
+/** Wearer, observer, assistant. */
+export const roleNames = ({ words }: Paper): readonly [string, string, string] => [
+  capital(words.role('wearer')),
+  capital(words.role('observer')),
+  capital(words.role('assistant')),
+];
+
 export const boxLabels = ({ print }: Paper): readonly string[] => RESULTS.map((one) => print.result[one]);
 
 const wornBy = ({ words }: Paper, { wears }: Person): string =>

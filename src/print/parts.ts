@@ -11,23 +11,21 @@ export interface Part {
   /** Index of the first step, and of the one after the last. */
   readonly from: number;
   readonly to: number;
-  /** Where the wearer is as it begins. */
-  readonly zone: string;
-  readonly seated?: string;
+  /** Where the wearer is, and on what they sit, in the order of the steps; each once while it lasts. */
+  readonly stands: readonly Stand[];
 }
 
-interface Stand {
+export interface Stand {
   readonly zone: string;
   readonly seated?: string;
 }
 
 function standAt(procedure: Procedure, moment: StepMoment | undefined): Stand {
   const wearer = procedure.people.find(({ role }) => role === 'wearer') ?? procedure.people[0];
-  const body = wearer && moment?.before.bodies[wearer.id];
-  return {
-    zone: body?.zone ?? wearer?.starts ?? '',
-    ...(body?.seated === undefined ? {} : { seated: body.seated }),
-  };
+  const [before, after] = wearer ? [moment?.before.bodies[wearer.id], moment?.after.bodies[wearer.id]] : [];
+  // Who sits down belongs to the sitting, who goes somewhere to the place they leave.
+  const seated = before?.seated ?? after?.seated;
+  return { zone: before?.zone ?? wearer?.starts ?? '', ...(seated === undefined ? {} : { seated }) };
 }
 
 /** How little it suits to begin a part with this step. */
@@ -65,14 +63,17 @@ function cutsOf(procedure: Procedure, stands: readonly Stand[]): readonly number
   return best[length]?.cuts ?? [0];
 }
 
+const isSame = (one: Stand, other: Stand | undefined): boolean =>
+  one.zone === other?.zone && one.seated === other.seated;
+
 /** The parts of a procedure, in order. */
 export function partsOf(procedure: Procedure, moments: readonly StepMoment[]): readonly Part[] {
   const stands = procedure.steps.map((_, step) => standAt(procedure, moments[step]));
   if (stands.length === 0) return [];
   const cuts = cutsOf(procedure, stands);
-  return cuts.map((from, index) => ({
-    from,
-    to: cuts[index + 1] ?? stands.length,
-    ...(stands[from] ?? { zone: '' }),
-  }));
+  return cuts.map((from, index) => {
+    const to = cuts[index + 1] ?? stands.length;
+    const within = stands.slice(from, to);
+    return { from, to, stands: within.filter((stand, at) => !isSame(stand, within[at - 1])) };
+  });
 }

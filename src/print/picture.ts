@@ -13,8 +13,8 @@ import type { StepMoment } from './moments.ts';
 import { type Paper, roleOf } from './paper.ts';
 import { around, type Box, tag, text } from './svg.ts';
 
-const SIZE = { width: 330, height: 190, thumb: 76, top: 2, name: 184 } as const;
-const SCALE = 0.38;
+const SIZE = { width: 330, height: 190, thumb: 76, top: 2, names: 162 } as const;
+const SCALE = 0.35;
 
 /** The frame of the close-up: all that the small figures leave. */
 function frameBeside(people: number): Box {
@@ -80,27 +80,38 @@ const behind = (body: Body): string =>
     ? ''
     : tag('path', { d: CHAIR, fill: '#fff', stroke: '#000', 'stroke-width': 1.5 });
 
+/** Wide letters of the font, as a share of its size; what is written small must not run out of its place. */
+const WIDE = 0.66;
+
+/** A role's name, a word to a line, as large as the longest word allows. */
+function nameBelow(middle: number, name: string): string {
+  const lines = name.split(' ');
+  const longest = Math.max(...lines.map((line) => line.length));
+  const size = Math.min(11, SIZE.thumb / (WIDE * longest), (SIZE.height - SIZE.names) / lines.length);
+  return lines
+    .map((line, index) =>
+      tag(
+        'text',
+        {
+          x: middle,
+          y: SIZE.names + size * (index + 0.9),
+          'font-size': size.toFixed(1),
+          'font-family': 'Noto Sans',
+          'font-weight': 600,
+          'text-anchor': 'middle',
+        },
+        text(line),
+      ),
+    )
+    .join('');
+}
+
 /** Somebody whole, small, with their role beneath. */
 function thumb(at: number, drawing: string, name: string): string {
   const middle = at * SIZE.thumb + SIZE.thumb / 2;
+  const x = middle - (FIGURE.width * SCALE) / 2;
   return (
-    tag(
-      'g',
-      { transform: `translate(${middle - (FIGURE.width * SCALE) / 2} ${SIZE.top}) scale(${SCALE})` },
-      drawing,
-    ) +
-    tag(
-      'text',
-      {
-        x: middle,
-        y: SIZE.name,
-        'font-size': 12,
-        'font-family': 'Noto Sans',
-        'font-weight': 600,
-        'text-anchor': 'middle',
-      },
-      text(name),
-    )
+    tag('g', { transform: `translate(${x} ${SIZE.top}) scale(${SCALE})` }, drawing) + nameBelow(middle, name)
   );
 }
 

@@ -2,7 +2,7 @@
 // become contaminated. Parts end where the wearer moves or sits down.
 import type { Step } from '../domain/procedure.ts';
 import type { Block, ScriptLine } from './model.ts';
-import { boxLabels, holdOf, ownName, type Paper, standing, whoOf, zoneName } from './paper.ts';
+import { boxLabels, holdOf, roleNames, ownName, type Paper, standing, whoOf, zoneName } from './paper.ts';
 import { type Part, partsOf } from './parts.ts';
 
 /** A sentence in its parts, one action per line; joined by blanks it is the sentence again. */
@@ -29,10 +29,16 @@ function lineOf(paper: Paper, index: number): readonly ScriptLine[] {
   ];
 }
 
+const once = (names: readonly string[]): string => [...new Set(names)].join(' / ');
+
+/** 'Part 2 of 4: steps 9 to 16 – doffing area – standing / sitting (boot chair)'. */
 function headingOf(paper: Paper, part: Part, index: number, count: number): string {
   const { print } = paper;
-  const posture = part.seated === undefined ? print.standing : print.sitting(ownName(part.seated));
-  return `${print.part(index + 1, count, part.from + 1, part.to)} – ${zoneName(paper, part.zone)}, ${posture}`;
+  const postures = part.stands.map(({ seated }) =>
+    seated === undefined ? print.standing : print.sitting(ownName(seated)),
+  );
+  const zones = part.stands.map(({ zone }) => zoneName(paper, zone));
+  return `${print.part(index + 1, count, part.from + 1, part.to)} – ${once(zones)} – ${once(postures)}`;
 }
 
 function partBlock(paper: Paper, part: Part, index: number, count: number): Block {
@@ -43,19 +49,21 @@ function partBlock(paper: Paper, part: Part, index: number, count: number): Bloc
     heading: headingOf(paper, part, index, count),
     head: [script.step, script.call, script.answer],
     boxes: boxLabels(paper),
+    together: index > 0,
     lines: steps.flatMap((step) => lineOf(paper, step)),
   };
 }
 
 export function scriptBlocks(paper: Paper): readonly Block[] {
   const { blanks, script } = paper.print;
+  const [wearer, observer, assistant] = roleNames(paper);
   const parts = partsOf(paper.procedure, paper.moments);
   return [
     ...standing(paper),
     { is: 'list', numbered: true, title: null, items: script.rules },
     {
       is: 'blanks',
-      labels: [blanks.date, blanks.begun, blanks.ended, blanks.wearer, blanks.observer, blanks.assistant],
+      labels: [blanks.date, blanks.begun, blanks.ended, wearer, observer, assistant],
     },
     ...parts.map((part, index) => partBlock(paper, part, index, parts.length)),
     { is: 'blanks', labels: [blanks.remarks] },

@@ -1,15 +1,16 @@
 // The sign-off sheet: one person, one observed run, every step with its three boxes, names and signatures left blank.
-import { boxLabels, capital, type Paper, roleOf, standing } from './paper.ts';
+import { boxLabels, capital, type Paper, roleNames, roleOf, standing } from './paper.ts';
 import type { Block } from './model.ts';
 
 export function signOffBlocks(paper: Paper): readonly Block[] {
   const { procedure, words, print } = paper;
   const { blanks, signOff, script } = print;
+  const [wearer, observer, assistant] = roleNames(paper);
   const rows = procedure.steps.map(
     (step, index) =>
       [
         String(index + 1),
-        `${roleOf(paper, step.who)}: ${capital(words.stepLabel(procedure, step))}`,
+        `${roleOf(paper, step.who)} – ${capital(words.stepLabel(procedure, step))}`,
       ] as const,
   );
   return [
@@ -17,14 +18,7 @@ export function signOffBlocks(paper: Paper): readonly Block[] {
     ...standing(paper),
     {
       is: 'blanks',
-      labels: [
-        blanks.wearer,
-        blanks.date,
-        blanks.observer,
-        blanks.assistant,
-        blanks.assessor,
-        blanks.validUntil,
-      ],
+      labels: [wearer, blanks.date, observer, assistant, blanks.assessor, blanks.validUntil],
     },
     { is: 'heading', level: 2, text: signOff.assessed },
     { is: 'ticks', head: [script.step, print.what], boxes: boxLabels(paper), rows },
@@ -33,9 +27,9 @@ export function signOffBlocks(paper: Paper): readonly Block[] {
     {
       is: 'blanks',
       labels: [
-        `${blanks.wearer}: ${blanks.signature}`,
-        `${blanks.assessor}: ${blanks.signature}`,
-        `${blanks.observer}: ${blanks.signature}`,
+        `${wearer} – ${blanks.signature}`,
+        `${blanks.assessor} – ${blanks.signature}`,
+        `${observer} – ${blanks.signature}`,
         blanks.remarks,
       ],
     },

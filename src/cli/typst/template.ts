@@ -8,7 +8,7 @@ export const TEMPLATE = String.raw`
 #let size = if is-card { 9pt } else if is-chart { 9.5pt } else if doc.kind == "script" { 10.5pt } else { 9.5pt }
 
 #set document(title: doc.document + ": " + doc.title, author: (), date: none)
-#set text(font: "Noto Sans", size: size, lang: doc.language, hyphenate: is-card)
+#set text(font: "Noto Sans", size: size, lang: doc.language, hyphenate: false)
 #set par(justify: false, leading: 0.5em, spacing: 0.75em)
 #set list(indent: 0pt, spacing: 0.5em)
 #set enum(indent: 0pt, spacing: 0.5em)
@@ -34,7 +34,11 @@ export const TEMPLATE = String.raw`
 
 #set page(
   paper: if paper == "letter" { "us-letter" } else { "a4" },
-  margin: if is-card { (x: 8mm, top: 8mm, bottom: 17mm) } else { (x: 14mm, top: 17mm, bottom: 19mm) },
+  margin: if is-card { (x: 8mm, top: 8mm, bottom: 17mm) } else {
+    // A long title takes more lines of the header.
+    (x: 14mm, top: 14mm + calc.ceil(doc.title.len() / 90) * 3.2mm, bottom: 19mm)
+  },
+  header-ascent: 4mm,
   header: if is-card { none } else {
     set text(size: 7.5pt)
     set par(spacing: 0.4em)
@@ -100,7 +104,8 @@ export const TEMPLATE = String.raw`
 
 
 #let script(one) = {
-  whole(below: 1.2em, {
+  let kept = if one.together { whole } else { (body, ..more) => block(width: 100%, breakable: true, ..more, body) }
+  kept(below: 1.2em, {
     heading(level: 2, one.heading)
     table(
       columns: (auto, 1fr, 22mm, 17mm, 15mm, 17mm),
@@ -140,7 +145,7 @@ export const TEMPLATE = String.raw`
   columns: (1.9em, 1fr), column-gutter: 3pt,
   align(right, strong(str(one.number))),
   {
-    if one.who != none [#strong(one.who + ":") ]
+    if one.who != none [#strong(one.who) – ]
     one.text
     if one.hold [ #box(stroke: 0.8pt, inset: (x: 2pt), outset: (y: 1.5pt), strong(doc.holdMark))]
   },
@@ -148,10 +153,9 @@ export const TEMPLATE = String.raw`
 #let card-head(n, all) = {
   set text(size: 7pt)
   block(below: 0.5em, width: 100%, {
+    set par(spacing: 0.45em, leading: 0.4em)
     grid(columns: (1fr, auto), column-gutter: 5pt, strong(doc.title), strong(str(n) + "/" + str(all)))
-    v(-4pt)
     stamp
-    v(-4pt)
     line(length: 100%, stroke: 0.6pt)
   })
 }
@@ -200,10 +204,10 @@ export const TEMPLATE = String.raw`
     else { par(one.text) }
   }
   else if one.is == "list" { titled-list(one) }
-  else if one.is == "facts" { for (label, value) in one.facts { par(hanging-indent: 1em, [*#label:* #value]) } }
+  else if one.is == "facts" { for (label, value) in one.facts { par(hanging-indent: 1em, [#strong(label) – #value]) } }
   else if one.is == "table" {
     set text(size: 8.5pt)
-    table(columns: widths(one.widths), table.header(..one.head), ..one.rows.flatten())
+    table(columns: widths(one.widths), table.header(..one.head), ..one.rows.flatten().map(cell => table.cell(breakable: is-long(cell), cell)))
   }
   else if one.is == "chart" { chart(one.cells) }
   else if one.is == "script" { script(one) }

@@ -24,7 +24,7 @@ export const PRINT_PT: PrintWords = {
   who: 'Quem',
   what: 'O quê',
   unfinished: 'A verificação não pôde ser concluída: imagens e pausas não mostram o que está contaminado.',
-  zone: { patient: 'lado do paciente', doffing: 'área de retirada', clean: 'lado limpo' },
+  zone: { patient: 'lado do paciente', doffing: 'área de desparamentação', clean: 'lado limpo' },
   standing: 'em pé',
   sitting: (fixture) => `sentado (${fixture})`,
   part: (part, parts, from, to) => `Parte ${part} de ${parts}: passos ${from} a ${to}`,
