@@ -7,6 +7,6 @@ export {
   type Span,
 } from './diagnostics.ts';
 export { procedureJsonSchema } from './json-schema.ts';
-export { type PlainFile, readPlain } from './plain.ts';
+export { readPlain } from './plain.ts';
 export { printProcedure } from './print.ts';
 export { readProcedure, type ReadResult } from './read.ts';

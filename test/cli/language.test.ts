@@ -1,5 +1,6 @@
 // The command line in every language, and with a unit's own sentences: what it says, what it marks, what it refuses.
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import type { CheckReport } from '../../src/cli/reportSchema.ts';
 import { CLI_LABELS } from '../../src/cli/labels/index.ts';
 import { LANGUAGES, wordsFor } from '../../src/words/index.ts';
 import { faultIn, FOREIGN } from '../words/languages.ts';
@@ -49,9 +50,9 @@ describe.each(FOREIGN)('--language %s', (language) => {
 
   test('the object says in which language it is, and how far that may be trusted', async () => {
     const { out } = await run(['check', '--json', '--language', language, EVERYDAY]);
-    const report = JSON.parse(out);
+    const report = JSON.parse(out) as CheckReport;
     expect([report.language, report.review]).toEqual([language, words.reviewNote]);
-    expect(report.procedure.steps[0].ownWording).toBe(false);
+    expect(report.procedure?.steps[0]?.ownWording).toBe(false);
   });
 
   test('every label is of the language', () => {
@@ -104,10 +105,10 @@ describe('--wording', () => {
     await withFiles({ 'gloves.yaml': gloves(), 'own.yaml': wording }, async (path) => {
       const args = ['--wording', path('own.yaml'), path('gloves.yaml')];
       const { out } = await run(['check', '--json', ...args]);
-      const report = JSON.parse(out);
-      expect(report.procedure.steps[0]).toMatchObject({ sentence: OWN, ownWording: true });
-      expect(report.procedure.steps[1].ownWording).toBe(false);
-      const own = report.findings.filter((one: { code: string }) => one.code === 'one-slip.skin');
+      const report = JSON.parse(out) as CheckReport;
+      expect(report.procedure?.steps[0]).toMatchObject({ sentence: OWN, ownWording: true });
+      expect(report.procedure?.steps[1]?.ownWording).toBe(false);
+      const own = report.findings.filter((one) => one.code === 'one-slip.skin');
       expect(own.length).toBeGreaterThan(0);
       for (const { message, ownWording } of own) {
         expect(ownWording).toBe(true);
@@ -130,7 +131,7 @@ describe('--wording', () => {
       .replace('  sentences', '    elsewhere: {instead-of: a, say: b}\n  sentences');
     await withFiles({ 'gloves.yaml': gloves(), 'own.yaml': stale }, async (path) => {
       const { out, err } = await run(['check', '--json', '--wording', path('own.yaml'), path('gloves.yaml')]);
-      expect(JSON.parse(out).procedure.steps[0].sentence).toBe(PRESENT);
+      expect((JSON.parse(out) as CheckReport).procedure?.steps[0]?.sentence).toBe(PRESENT);
       expect(err).toContain('note wording-stale: the sentence for step "gloves-off" is not used');
       expect(err).toContain('note wording-unused: the sentence for step "elsewhere" is not used');
     });

@@ -12,7 +12,7 @@ const ENGLISH_WORDS =
   'remove put clean wipe touch touches glove gloves gown hand hands left right outer inner face mask hood helper ' +
   'wearer observer assistant undefined null';
 
-export const ENGLISH = new RegExp(`(?<![\\p{L}-])(${ENGLISH_WORDS.split(' ').join('|')})(?![\\p{L}-])`, 'iu');
+const ENGLISH = new RegExp(`(?<![\\p{L}-])(${ENGLISH_WORDS.split(' ').join('|')})(?![\\p{L}-])`, 'iu');
 
 /**
  * Said in English on purpose: names that a file gives, which stand in quotes, and the file's own reasons. `of` is none of

@@ -1,4 +1,5 @@
 // A unit's own wording: what it replaces, what it may not hide, and what is said of a file that is not right.
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readPlain } from '../../src/language/index.ts';
 import { checkOverrides, describeOverrideFault, unusedWording, wordsFor } from '../../src/words/index.ts';
@@ -132,4 +133,12 @@ describe('what is wrong is told', () => {
 test('every code that the sample finds may be worded, and there is a key for each caution', () => {
   for (const { code } of FINDINGS) expect(FINDING_CODES).toContain(code);
   expect(CAUTION_KEYS.length).toBe(wordsFor('en').cautions.length);
+});
+
+test('the sample of docs/languages.md is well-formed', () => {
+  const sample = /```yaml\n([\s\S]*?)```/.exec(readFileSync('docs/languages.md', 'utf8'))?.[1] ?? '';
+  const { overrides, faults } = read(sample);
+  expect(faults).toEqual([]);
+  expect(overrides.fr?.steps.size).toBe(1);
+  expect(overrides.fr?.sentences.size).toBe(2);
 });

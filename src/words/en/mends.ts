@@ -64,19 +64,19 @@ function nameOf(figure: Figure): string {
   return `${figure.is === 'open' ? 'Open routes to' : 'Chance of reaching'} ${GROUPS[figure.group]}`;
 }
 
-const valueOf = ({ is, value }: Figure): string =>
+const figureValue = ({ is, value }: Figure): string =>
   is === 'chance' ? percent(value) : is === 'seconds' ? duration(value) : String(value);
 
 const rests = (figure: Figure): string => (isEstimate(figure) ? ` (${STATUS_WORDS[CHANCE_STATUS]})` : '');
 
 export const measureLines = (measure: Measure): readonly string[] =>
-  figuresOf(measure).map((figure) => `${nameOf(figure)}: ${valueOf(figure)}${rests(figure)}`);
+  figuresOf(measure).map((figure) => `${nameOf(figure)}: ${figureValue(figure)}${rests(figure)}`);
 
 /** Only what differs: 'Chance of reaching skin: 0.8 % -> 0.02 % (judgement)'. */
 function changedLines(before: Measure, after_: Measure): readonly string[] {
-  const now = figuresOf(after_).map(valueOf);
+  const now = figuresOf(after_).map(figureValue);
   return figuresOf(before).flatMap((figure, index) => {
-    const [value, next] = [valueOf(figure), now[index] ?? ''];
+    const [value, next] = [figureValue(figure), now[index] ?? ''];
     return next === value ? [] : [`${nameOf(figure)}: ${value} -> ${next}${rests(figure)}`];
   });
 }

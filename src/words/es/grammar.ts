@@ -1,7 +1,7 @@
 // Spanish: 'a' and 'de' melt into 'el', 'y' becomes 'e' before the sound of i.
 import type { Grammar, Phrase } from '../romance/grammar.ts';
 
-export const of = (text: string): string => (text.startsWith('el ') ? `del ${text.slice(3)}` : `de ${text}`);
+const of = (text: string): string => (text.startsWith('el ') ? `del ${text.slice(3)}` : `de ${text}`);
 
 /** 'a': 'al paso 9', 'a la cara'. */
 export const to = (text: string): string => (text.startsWith('el ') ? `al ${text.slice(3)}` : `a ${text}`);

@@ -7,7 +7,8 @@ import { FRENCH as GRAMMAR } from './grammar.ts';
 import { CAUTIONS, LABELS } from './labels.ts';
 import { NOUNS } from './nouns.ts';
 import { PROBLEMS } from './problems.ts';
-import { PRIORS, RULES } from './rules.ts';
+import { PRIORS } from './priors.ts';
+import { RULES } from './rules.ts';
 import { SLIPS } from './slips.ts';
 import { STEPS } from './steps.ts';
 

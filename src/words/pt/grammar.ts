@@ -12,7 +12,7 @@ function melted(before: string, text: string, forms: Readonly<Record<string, str
     : `${form} ${text.slice(article.length + 1)}`;
 }
 
-export const of = (text: string): string => melted('de', text, { o: 'do', a: 'da', os: 'dos', as: 'das' });
+const of = (text: string): string => melted('de', text, { o: 'do', a: 'da', os: 'dos', as: 'das' });
 /** 'em': 'na etapa 9', 'no piso'. */
 export const within = (text: string): string =>
   melted('em', text, { o: 'no', a: 'na', os: 'nos', as: 'nas' });

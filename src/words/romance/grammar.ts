@@ -61,7 +61,7 @@ export const the = (grammar: Grammar, noun: Noun, text = noun.all, many = noun.m
 });
 
 /** The phrase after 'of': 'de la surblouse et des gants'. */
-export const of = (grammar: Grammar, { text, each }: Phrase): string =>
+const of = (grammar: Grammar, { text, each }: Phrase): string =>
   each ? grammar.joined(each.map(grammar.of)) : grammar.of(text);
 
 /** `whole` after `part`: 'la face externe du gant'. */

@@ -3,7 +3,7 @@ import { evidence, type EvidenceId, source } from '../../evidence/index.ts';
 import { ruleOf } from '../figures.ts';
 import { reviewNote } from '../review.ts';
 import { routeSentences } from '../routes.ts';
-import type { EvidenceWords, Explained, Words, WrongAndMend } from '../words.ts';
+import type { EvidenceWords, Words } from '../words.ts';
 import type { CompareWords } from '../compare.ts';
 import { compareWords } from './compare.ts';
 import { barrierWords, findingWords, problemWords } from './findings.ts';
@@ -85,19 +85,40 @@ function comparing(tongue: Tongue): CompareWords {
   };
 }
 
+type Sentences = Pick<
+  Words,
+  'problem' | 'finding' | 'route' | 'cleaned' | 'turn' | 'edit' | 'mend' | 'measure' | 'limit'
+>;
+
+function sentencesOf(tongue: Tongue): Sentences {
+  const { set } = tongue.grammar;
+  return {
+    problem: (setting, problem) => {
+      const { wrong, mend } = problemWords(tongue, setting, problem);
+      return { wrong: set(wrong), mend: set(mend) };
+    },
+    finding: (setting, finding) => {
+      const { title, text } = findingWords(tongue, setting, finding);
+      return { title: set(capital(title)), text: set(text) };
+    },
+    route: (setting, finding) =>
+      routeSentences(routeSayer(tongue), setting, finding).map((one) => ({ ...one, text: set(one.text) })),
+    cleaned: (setting, surface, step) => set(cleanedSentence(tongue, setting, surface, step)),
+    turn: (setting, turn, step) => set(turnSentence(tongue, setting, turn, step)),
+    edit: (setting, edit) => set(editSentence(tongue, setting, edit)),
+    mend: (setting, mend) => {
+      const { sentence, changes } = mendWords(tongue, setting, mend);
+      return { sentence: set(sentence), changes: changes.map(set) };
+    },
+    measure: (measure) => measureLines(tongue, measure).map(set),
+    limit: ({ code, params }) => set(tongue.labels.limits[code](params)),
+  };
+}
+
 /** Every sentence leaves through the language's typesetting. */
 export function romanceWords(tongue: Tongue): Words {
-  const { grammar, labels } = tongue;
-  const { set } = grammar;
+  const { set } = tongue.grammar;
   const percent = percentOf(tongue);
-  const explained = ({ title, text }: Explained): Explained => ({
-    title: set(capital(title)),
-    text: set(text),
-  });
-  const wrongAndMend = ({ wrong, mend }: WrongAndMend): WrongAndMend => ({
-    wrong: set(wrong),
-    mend: set(mend),
-  });
   return {
     language: tongue.language,
     review: 'machine-made',
@@ -110,22 +131,10 @@ export function romanceWords(tongue: Tongue): Words {
     stepLabel: (setting, step) => set(stepLabel(tongue, setting, step)),
     step: (setting, step) => set(stepSentence(tongue, setting, step)),
     event: (setting, key) => set(eventSentence(tongue, setting, key)),
-    problem: (setting, problem) => wrongAndMend(problemWords(tongue, setting, problem)),
-    finding: (setting, finding) => explained(findingWords(tongue, setting, finding)),
-    route: (setting, finding) =>
-      routeSentences(routeSayer(tongue), setting, finding).map((one) => ({ ...one, text: set(one.text) })),
-    cleaned: (setting, surface, step) => set(cleanedSentence(tongue, setting, surface, step)),
-    turn: (setting, turn, step) => set(turnSentence(tongue, setting, turn, step)),
-    edit: (setting, edit) => set(editSentence(tongue, setting, edit)),
-    mend: (setting, mend) => {
-      const { sentence, changes } = mendWords(tongue, setting, mend);
-      return { sentence: set(sentence), changes: changes.map(set) };
-    },
-    measure: (measure) => measureLines(tongue, measure).map(set),
-    limit: ({ code, params }) => set(labels.limits[code](params)),
+    ...sentencesOf(tongue),
     barriers: (barriers) => barrierWords(tongue, barriers),
     percent,
-    chance: (chance, status) => `${percent(chance)} (${labels.statuses[status]})`,
+    chance: (chance, status) => `${percent(chance)} (${tongue.labels.statuses[status]})`,
     evidence: (id) => evidenceWords(tongue, id),
     compare: comparing(tongue),
   };

@@ -51,7 +51,7 @@ function nameOf({ mends }: Tongue, figure: Figure): string {
 export const percentOf = ({ language, percentSpace }: Tongue): ((chance: number) => string) =>
   percentIn(language, percentSpace);
 
-function valueOf(tongue: Tongue, { is, value }: Figure): string {
+function figureValue(tongue: Tongue, { is, value }: Figure): string {
   if (is === 'chance') return percentOf(tongue)(value);
   return is === 'seconds' ? duration(value) : String(value);
 }
@@ -61,14 +61,14 @@ const rests = ({ labels }: Tongue, figure: Figure): string =>
 
 export const measureLines = (tongue: Tongue, measure: Measure): readonly string[] =>
   figuresOf(measure).map(
-    (figure) => `${nameOf(tongue, figure)}: ${valueOf(tongue, figure)}${rests(tongue, figure)}`,
+    (figure) => `${nameOf(tongue, figure)}: ${figureValue(tongue, figure)}${rests(tongue, figure)}`,
   );
 
 /** Only what differs. */
 function changedLines(tongue: Tongue, before: Measure, after: Measure): readonly string[] {
-  const now = figuresOf(after).map((figure) => valueOf(tongue, figure));
+  const now = figuresOf(after).map((figure) => figureValue(tongue, figure));
   return figuresOf(before).flatMap((figure, index) => {
-    const [value, next] = [valueOf(tongue, figure), now[index] ?? ''];
+    const [value, next] = [figureValue(tongue, figure), now[index] ?? ''];
     return next === value ? [] : [`${nameOf(tongue, figure)}: ${value} -> ${next}${rests(tongue, figure)}`];
   });
 }
