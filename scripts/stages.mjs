@@ -6,6 +6,7 @@ import { whyNoBrowser } from './browser.mjs';
 import { ROOT } from './install.mjs';
 import { NODES, otherNode, whyNoOtherNode, withNode } from './nodes.mjs';
 import { freshReport, playwrightTotals, vitestTotals } from './reports.mjs';
+import { fetchPdfTools } from './pdfTools.mjs';
 import { bin, run } from './run.mjs';
 
 /** @typedef {import('./reports.mjs').Totals} Totals */
@@ -98,7 +99,13 @@ async function vitest(report, program, env, without = []) {
 const SAME_ON_EVERY_NODE = ['test/mutants', 'test/house', 'test/published'];
 
 /** @type {Stage} */
-const unitTests = { name: 'unit tests (vitest)', run: () => vitest('vitest', process.execPath, {}) };
+const unitTests = {
+  name: 'unit tests (vitest)',
+  run: async () => {
+    await fetchPdfTools();
+    return vitest('vitest', process.execPath, {});
+  },
+};
 
 /** @type {Stage} */
 const build = {

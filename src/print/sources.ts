@@ -6,7 +6,7 @@ import type { Block } from './model.ts';
 import type { Paper } from './paper.ts';
 
 /** Ids of the evidence that findings name and that the slips of the procedure rest on. */
-export function evidenceUsed({ verdict, procedure }: Paper): readonly EvidenceId[] {
+function evidenceUsed({ verdict, procedure }: Paper): readonly EvidenceId[] {
   const named = verdict.findings.flatMap((finding) => finding.evidence);
   const keys = verdict.analyses.flatMap(({ compiled }) => compiled.plan.events.map(({ key }) => key));
   const priors = keys.flatMap((key) => {
@@ -35,7 +35,7 @@ function ownSource({ procedure, print: { dossier } }: Paper): readonly Block[] {
   ];
 }
 
-function valueOf(paper: Paper, id: EvidenceId): string {
+function shownValue(paper: Paper, id: EvidenceId): string {
   const { value, unit } = evidence(id);
   if (typeof value !== 'number') return '';
   return unit === 'chance per opportunity' ? paper.words.percent(value) : `${value} ${unit}`;
@@ -47,7 +47,7 @@ export function sourceBlocks(paper: Paper): readonly Block[] {
   const rows = evidenceUsed(paper).map((id) => {
     const { says, source, status } = paper.words.evidence(id);
     const { note } = evidence(id);
-    return [says, valueOf(paper, id), note === undefined ? source : `${source}. ${note}`, status];
+    return [says, shownValue(paper, id), note === undefined ? source : `${source}. ${note}`, status];
   });
   return [
     { is: 'heading', level: 2, text: dossier.sources },

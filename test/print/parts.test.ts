@@ -42,12 +42,8 @@ describe('parts', () => {
   );
 
   test('end where the wearer sits down, not in the middle of it', () => {
-    const kinds = [
-      ...Array(6).fill('say'),
-      'sit',
-      ...Array(4).fill('say'),
-      'stand',
-    ] as (typeof KINDS)[number][];
+    const said = (count: number) => Array.from({ length: count }, () => 'say' as const);
+    const kinds = [...said(6), 'sit' as const, ...said(4), 'stand' as const];
     expect(partsFor(kinds).map(({ from }) => from)).toEqual([0, 6]);
   });
 });
