@@ -1,7 +1,7 @@
 // What the check says of each protected surface: barriers, every combination counted and the smallest listed, the exact
 // chance with its interval, and which slips carry it.
 import { leastEvents } from '../engine/barriers.ts';
-import { chancesOf, importanceOf } from '../engine/chance.ts';
+import { chancesOf, contributionsOf } from '../engine/chance.ts';
 import { countsOf, type CutSet, listOf } from '../engine/cutSets.ts';
 import { drawnIntervals } from './intervals.ts';
 import { finalOf } from '../engine/propagate.ts';
@@ -24,7 +24,7 @@ function combination(analysis: Analysis, hash: string, p: Float64Array, set: Cut
 }
 
 function importance(analysis: Analysis, root: number, p: Float64Array): readonly EventImportance[] {
-  return importanceOf(analysis.diagram, root, p)
+  return contributionsOf(analysis.diagram, root, p)
     .sort((a, b) => b.fussellVesely - a.fussellVesely)
     .slice(0, MOST_IMPORTANT)
     .map(({ event, birnbaum, fussellVesely }) => ({

@@ -96,7 +96,8 @@ function perform(diagram: Diagram, moment: Moment, operation: Operation): void {
   const { state } = moment;
   switch (operation.op) {
     case 'contact':
-      return touch(diagram, state, operation.a, operation.b, operation.when);
+      touch(diagram, state, operation.a, operation.b, operation.when);
+      return;
     case 'taint':
       state[operation.a] = diagram.or(state[operation.a]!, diagram.conjunction(operation.when));
       return;

@@ -4,7 +4,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutSetShares, minCutUpperBound, rareEvent } from '../../src/engine/bounds.ts';
-import { chanceOf, chancesOf, importanceOf } from '../../src/engine/chance.ts';
+import { chanceOf, chancesOf, contributionsOf, importanceOf } from '../../src/engine/chance.ts';
 import { listOf } from '../../src/engine/cutSets.ts';
 import { Diagram, FALSE, TRUE } from '../../src/engine/diagram.ts';
 import { Families } from '../../src/engine/families.ts';
@@ -99,6 +99,25 @@ describe('importance', () => {
         }
       }),
       { numRuns: 500 },
+    );
+  });
+
+  it('is the same worked out for all events at once', () => {
+    fc.assert(
+      fc.property(withChances, ([plan, p]) => {
+        const { diagram, ever } = propagate(plan);
+        for (const root of new Set(ever)) {
+          if (root < 0) continue;
+          const one = importanceOf(diagram, root, p);
+          const all = contributionsOf(diagram, root, p);
+          expect(all.map(({ event }) => event)).toEqual(one.map(({ event }) => event));
+          all.forEach(({ birnbaum, fussellVesely }, at) => {
+            expect(birnbaum).toBeCloseTo(one[at]!.birnbaum, 10);
+            expect(fussellVesely).toBeCloseTo(one[at]!.fussellVesely, 8);
+          });
+        }
+      }),
+      { numRuns: 300 },
     );
   });
 

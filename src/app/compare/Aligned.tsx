@@ -19,7 +19,7 @@ interface Geometry {
 }
 
 const WIDE: Geometry = { column: 430, middle: 120, row: 27, characters: 56, lines: 1 };
-const NARROW: Geometry = { column: 156, middle: 44, row: 46, characters: 21, lines: 3 };
+const NARROW: Geometry = { column: 156, middle: 44, row: 50, characters: 21, lines: 3 };
 const GAP = 4;
 
 const SIGNS: Readonly<Record<Happening, string>> = {
@@ -135,7 +135,7 @@ export const countsText = (compared: Compared): string =>
 function Legend({ compared }: { readonly compared: Compared }) {
   return (
     <ul className="legend">
-      {ORDER.map((what) => (
+      {ORDER.filter((what) => countsOf(compared, what) > 0).map((what) => (
         <li key={what}>
           <svg
             width="34"
@@ -164,12 +164,6 @@ export function AlignedSteps({ compared }: { readonly compared: Compared }) {
   return (
     <section aria-labelledby="aligned-title">
       <h2 id="aligned-title">Steps side by side</h2>
-      <div className="picture-bar">
-        <Legend compared={compared} />
-        <Tick on={whole} set={setWhole}>
-          Every step
-        </Tick>
-      </div>
       <div className="picture-scroll">
         <p className="aligned-heads">
           <b>First: version {compared.a.version}</b>
@@ -194,6 +188,12 @@ export function AlignedSteps({ compared }: { readonly compared: Compared }) {
             />
           ))}
         </svg>
+      </div>
+      <div className="picture-bar">
+        <Legend compared={compared} />
+        <Tick on={whole} set={setWhole}>
+          Every step
+        </Tick>
       </div>
     </section>
   );

@@ -89,7 +89,7 @@ export function ClassChances({ compared, choice }: ChancesProps) {
               <tr key={`${change.agent} ${classNames(change)}`}>
                 <th scope="row">
                   {classNames(change)}
-                  <span className="quiet"> {words.agent(change.agent)}</span>
+                  {choice === 'all' && <span className="quiet"> {words.agent(change.agent)}</span>}
                 </th>
                 <td>{figureText(change, 'a')}</td>
                 <td>{figureText(change, 'b')}</td>
@@ -124,16 +124,22 @@ const nameOf = ({ a, b }: Compared, change: SurfaceChange): string =>
 const differs = ({ barriersA, barriersB, difference }: SurfaceChange): boolean =>
   barriersA !== barriersB || difference === undefined || difference.excludesZero;
 
-function SurfaceRow({ compared, change }: { readonly compared: Compared; readonly change: SurfaceChange }) {
+interface SurfaceRowProps {
+  readonly compared: Compared;
+  readonly change: SurfaceChange;
+  readonly withAgent: boolean;
+}
+
+function SurfaceRow({ compared, change, withAgent }: SurfaceRowProps) {
   const direction = directionOf(change);
   return (
     <tr>
       <th scope="row">
         {nameOf(compared, change)}
-        <span className="quiet"> {words.agent(change.agent)}</span>
+        {withAgent && <span className="quiet"> {words.agent(change.agent)}</span>}
       </th>
-      <td>{barrierText(change.barriersA)}</td>
-      <td>
+      <td className="whole">{barrierText(change.barriersA)}</td>
+      <td className="whole">
         {barrierText(change.barriersB)}{' '}
         <b className={direction.startsWith('▲') ? 'wrong' : ''}>{direction}</b>
       </td>
@@ -145,7 +151,9 @@ function SurfaceRow({ compared, change }: { readonly compared: Compared; readonl
 export function Barriers({ compared, choice }: ChancesProps) {
   const [all, setAll] = useState(false);
   const own = compared.comparison.surfaces.filter(({ agent }) => choice === 'all' || agent === choice);
-  const rows = all ? own : own.filter(differs);
+  // Barriers that changed come first; the order of worry decides among them.
+  const changed = ({ barriersA, barriersB }: SurfaceChange): boolean => barriersA !== barriersB;
+  const rows = (all ? own : own.filter(differs)).toSorted((x, y) => Number(changed(y)) - Number(changed(x)));
   return (
     <section aria-labelledby="barriers-title">
       <h2 id="barriers-title">Barriers of each protected surface</h2>
@@ -175,6 +183,7 @@ export function Barriers({ compared, choice }: ChancesProps) {
                   key={`${change.agent} ${change.a ?? ''} ${change.b ?? ''}`}
                   compared={compared}
                   change={change}
+                  withAgent={choice === 'all'}
                 />
               ))}
             </tbody>

@@ -7,7 +7,7 @@ import { type Entry, LIBRARY, OPENED_ID, useOpened } from '../library.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { words } from '../words.ts';
 import { asCopy, fromNothing, fromText } from './model/draft.ts';
-import { Select } from './parts.tsx';
+import { Chooser } from './parts.tsx';
 import { drafts, useDraft, useDraftIds } from './store/useDrafts.ts';
 
 /** Far above any procedure; larger files are something else. */
@@ -102,15 +102,14 @@ function FromCopy({ begin }: Pick<ReturnType<typeof useBegin>, 'begin'>) {
   const opened = useOpened();
   const all: readonly Entry[] = [...(opened ? [opened] : []), ...LIBRARY];
   return (
-    <Select
+    <Chooser
       label="From a copy of"
-      value=""
-      none="(choose a procedure)"
+      press="Copy"
       choices={all.map(({ id, title }) => ({
         value: id,
         name: id === OPENED_ID ? `${title} (opened from this machine)` : title,
       }))}
-      set={(id) => {
+      take={(id) => {
         const entry = all.find((one) => one.id === id);
         if (entry) begin(entry.text, entry.fileName, true);
       }}

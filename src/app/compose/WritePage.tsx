@@ -149,7 +149,7 @@ function CommentsLost() {
   const [params, setParams] = useSearchParams();
   if (params.get('comments') === null) return null;
   return (
-    <div role="status" className="caution-box plain">
+    <output className="caution-box plain">
       <p>
         The file has comments. A procedure does not hold them: they are not in this draft and will not be in
         the file that you save. The file that you opened stays as it is.
@@ -157,7 +157,7 @@ function CommentsLost() {
       <Button className="button" onPress={() => setParams({}, { replace: true })}>
         Understood
       </Button>
-    </div>
+    </output>
   );
 }
 

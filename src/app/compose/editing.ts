@@ -1,6 +1,5 @@
 // What every part of the writing page is given: the draft, and the one way to change it.
-import type { Procedure } from '../../domain/procedure.ts';
-import type { Step } from '../../domain/procedure.ts';
+import type { Procedure, Step } from '../../domain/procedure.ts';
 import { words } from '../words.ts';
 import type { NewStep } from './model/steps.ts';
 

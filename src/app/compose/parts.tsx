@@ -1,6 +1,7 @@
 // Fields of the writing page. The browser's own lists and text fields: every keyboard, screen reader and tablet knows
 // them.
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, useId, useState } from 'react';
+import { Button } from 'react-aria-components';
 
 export interface Choice {
   readonly value: string;
@@ -32,6 +33,53 @@ export function Select({ label, value, choices, set, none }: SelectProps) {
           </option>
         ))}
       </select>
+    </div>
+  );
+}
+
+interface ChooserProps {
+  readonly label: string;
+  readonly choices: readonly Choice[];
+  readonly take: (value: string) => void;
+  /** What the button says. */
+  readonly press: string;
+}
+
+/** One of a list, taken by the button or Enter: arrow keys in a list must not already do something. */
+export function Chooser({ label, choices, take, press }: ChooserProps) {
+  const id = useId();
+  const [chosen, choose] = useState('');
+  const value = choices.some((choice) => choice.value === chosen) ? chosen : '';
+  const act = (): void => {
+    if (value === '') return;
+    take(value);
+    choose('');
+  };
+  return (
+    <div className="field chooser">
+      <label htmlFor={id}>{label}</label>
+      <div className="add-line">
+        <select
+          id={id}
+          value={value}
+          onChange={(event) => choose(event.target.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter' || value === '') return;
+            event.preventDefault();
+            act();
+          }}
+        >
+          <option value="">(choose)</option>
+          {choices.map((choice) => (
+            <option key={choice.value} value={choice.value}>
+              {choice.name}
+            </option>
+          ))}
+        </select>
+        <Button className="button" aria-label={`${press}: ${label}`} isDisabled={value === ''} onPress={act}>
+          {press}
+        </Button>
+      </div>
     </div>
   );
 }

@@ -150,8 +150,7 @@ export function ComparePage() {
     <div className="compare">
       <h1>Compare two procedures</h1>
       <p className="lead">
-        What changed in the steps, and what that changes: findings, barriers, chances, minutes and supplies.
-        Figures compare; they do not say that either is safe.
+        What changed in the steps, and what that changes. No figure says that either is safe.
       </p>
       <div className="choosers">
         <Chooser label="First" value={a?.id ?? ''} entries={entries} choose={(id) => set({ a: id })} />

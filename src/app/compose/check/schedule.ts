@@ -39,8 +39,7 @@ export function createSchedule<Question, Answer>(parts: Parts<Question, Answer>)
   const quickly = async (): Promise<void> => {
     busy = true;
     let done: Question | undefined;
-    while (wanted !== undefined && done !== wanted) {
-      const question = wanted;
+    for (let question = wanted; question !== undefined && done !== question; question = wanted) {
       // What the quick check cannot do, a half-written step for one, the full check says in words.
       await parts.quick.run(question, telling(question)).catch(() => undefined);
       done = question;
@@ -61,7 +60,7 @@ export function createSchedule<Question, Answer>(parts: Parts<Question, Answer>)
     ask: (question) => {
       end();
       wanted = question;
-      if (!busy) void quickly();
+      if (!busy) quickly().catch(() => undefined);
     },
     end,
   };

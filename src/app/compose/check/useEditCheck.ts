@@ -1,6 +1,6 @@
 // The check of a draft as the page sees it: the newest answer there is, and whether it is about the draft as it stands.
 import { proxy, type Remote, wrap } from 'comlink';
-import { useEffect, useState } from 'react';
+import { type Dispatch, type SetStateAction, useEffect, useState } from 'react';
 import type { Procedure } from '../../../domain/procedure.ts';
 import type { Diagnostic, Span } from '../../../language/index.ts';
 import type { Checker, Judged, Result } from '../../check/result.ts';
@@ -36,7 +36,7 @@ const donningOf = ({ donning }: Procedure): string | undefined =>
 
 /** A worker that is made when it is needed and thrown away when it is told to stop. */
 function holder<Remoted>(make: () => Worker): {
-  readonly use: <T>(work: (remote: Remote<Remoted>) => Promise<T>) => Promise<T>;
+  readonly ask: <T>(work: (remote: Remote<Remoted>) => Promise<T>) => Promise<T>;
   readonly stop: () => void;
 } {
   let worker: Worker | undefined;
@@ -49,7 +49,7 @@ function holder<Remoted>(make: () => Worker): {
   };
   return {
     stop,
-    use: (work) => {
+    ask: (work) => {
       if (!worker || !remote || !broken) {
         const made = make();
         broken = new Promise<never>((_, reject) => {
@@ -65,13 +65,13 @@ function holder<Remoted>(make: () => Worker): {
 }
 
 function quickRunner(): Runner<Procedure, Answer> {
-  const { use, stop } = holder<QuickChecker>(
+  const { ask, stop } = holder<QuickChecker>(
     () => new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' }),
   );
   return {
     stop,
     run: async (draft, answer) => {
-      const judged = await use((remote) => remote.check(draft, donningOf(draft)) as Promise<Judged>);
+      const judged = await ask((remote) => remote.check(draft, donningOf(draft)));
       answer({ judged, surfaces: false, complete: false });
     },
   };
@@ -86,7 +86,7 @@ const answerOf = ({ judged, diagnostics, complete, steps }: Result): Answer => (
 });
 
 function fullRunner(): Runner<Procedure, Answer> {
-  const { use, stop } = holder<Checker>(
+  const { ask, stop } = holder<Checker>(
     () => new Worker(new URL('../../check/worker.ts', import.meta.url), { type: 'module' }),
   );
   return {
@@ -94,7 +94,7 @@ function fullRunner(): Runner<Procedure, Answer> {
     run: (draft, answer) => {
       const donning = donningOf(draft);
       const question = { text: textOf(draft), fileName: fileNameOf(draft), ...(donning ? { donning } : {}) };
-      return use((remote) =>
+      return ask((remote) =>
         remote.check(
           question,
           proxy((result: Result) => answer(answerOf(result))),
@@ -111,28 +111,38 @@ function later(work: () => void): () => void {
 
 const reasonOf = (why: unknown): string => (why instanceof Error ? why.message : String(why));
 
+interface Scheduled {
+  readonly schedule: Schedule<Procedure>;
+  readonly quick: Runner<Procedure, Answer>;
+}
+
+function scheduleWith(setCheck: Dispatch<SetStateAction<EditCheck>>): Scheduled {
+  const quick = quickRunner();
+  const schedule = createSchedule<Procedure, Answer>({
+    quick,
+    full: fullRunner(),
+    tell: (of, answer) => setCheck({ ...answer, of }),
+    failed: (of, why) => setCheck((before) => ({ ...before, of, why: reasonOf(why) })),
+    later,
+  });
+  return { schedule, quick };
+}
+
 /** Checks the draft at every edit. Without steps there is nothing to check. */
 export function useEditCheck(draft: Procedure): EditCheck {
   const [check, setCheck] = useState<EditCheck>(NOTHING);
-  const [schedule, setSchedule] = useState<Schedule<Procedure>>();
-  useEffect(() => {
-    const quick = quickRunner();
-    const made = createSchedule<Procedure, Answer>({
-      quick,
-      full: fullRunner(),
-      tell: (of, answer) => setCheck({ ...answer, of }),
-      failed: (of, why) => setCheck((before) => ({ ...before, of, why: reasonOf(why) })),
-      later,
-    });
-    setSchedule(made);
-    return () => {
-      made.end();
+  // Made once; its workers start with the first question, and again after they were stopped.
+  const [{ schedule, quick }] = useState(() => scheduleWith(setCheck));
+  useEffect(
+    () => () => {
+      schedule.end();
       quick.stop();
-    };
-  }, []);
+    },
+    [schedule, quick],
+  );
   useEffect(() => {
-    if (draft.steps.length > 0) schedule?.ask(draft);
-    else schedule?.end();
+    if (draft.steps.length > 0) schedule.ask(draft);
+    else schedule.end();
   }, [schedule, draft]);
   return draft.steps.length > 0 ? check : NOTHING;
 }

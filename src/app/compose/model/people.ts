@@ -83,7 +83,7 @@ export function moveWorn(
   where: 'before' | 'after',
 ): Procedure {
   const wears = wornBy(procedure, id);
-  const at = wears.findIndex((item) => item === target);
+  const at = wears.indexOf(target as ItemId);
   if (at < 0) return procedure;
   const edge = where === 'before' ? at : at + 1;
   const rest = (list: readonly ItemId[]) => list.filter((item) => !items.has(item));

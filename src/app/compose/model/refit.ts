@@ -106,5 +106,5 @@ export function withField<Key extends Field>(
   field: Key,
   value: NewStep[Key] | undefined,
 ): NewStep {
-  return refitted(procedure, tidy({ ...step, [field]: value } as Loose));
+  return refitted(procedure, tidy({ ...step, [field]: value }));
 }

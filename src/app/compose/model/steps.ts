@@ -9,10 +9,9 @@ const withSteps = (procedure: Procedure, steps: readonly Step[]): Procedure => (
 
 /** Steps with ids of their own, in the procedure's manner. */
 function named(taken: readonly Step[], drafts: readonly NewStep[]): readonly Step[] {
-  return drafts.reduce<readonly Step[]>(
-    (made, draft) => [...made, { ...draft, id: freshId([...taken, ...made], draft.action) }],
-    [],
-  );
+  const made: Step[] = [];
+  for (const draft of drafts) made.push({ ...draft, id: freshId([...taken, ...made], draft.action) });
+  return made;
 }
 
 export interface Inserted {
@@ -77,15 +76,15 @@ export function shiftSteps(procedure: Procedure, ids: Ids, by: -1 | 1): Procedur
   return sameOrder(ordered, procedure.steps) ? procedure : withSteps(procedure, ordered);
 }
 
+function withoutId({ id: _id, ...rest }: Step): NewStep {
+  return rest;
+}
+
 /** Copies of these steps, after the last of them. */
 export function duplicateSteps(procedure: Procedure, ids: Ids): Inserted {
   const chosen = procedure.steps.filter(({ id }) => ids.has(id));
   const last = procedure.steps.findLastIndex(({ id }) => ids.has(id));
-  return insertSteps(
-    procedure,
-    last + 1,
-    chosen.map(({ id: _, ...rest }) => rest),
-  );
+  return insertSteps(procedure, last + 1, chosen.map(withoutId));
 }
 
 /** Another step in the place and under the id of this one. */

@@ -6,7 +6,7 @@ import type { Person } from '../../../domain/procedure.ts';
 import { words } from '../../words.ts';
 import type { Editing } from '../editing.ts';
 import { moveWorn, shiftWorn, unwear, wear } from '../model/people.ts';
-import { Select } from '../parts.tsx';
+import { Chooser } from '../parts.tsx';
 
 interface WornProps extends Editing {
   readonly person: Person;
@@ -76,12 +76,11 @@ export function Worn({ draft, edit, person }: WornProps) {
           <Row key={item} draft={draft} edit={edit} person={person} item={item} />
         ))}
       </GridList>
-      <Select
+      <Chooser
         label="Put on over it"
-        value=""
-        none="(choose an item)"
+        press="Put on"
         choices={rest.map((item) => ({ value: item, name: words.item(item) }))}
-        set={(item) => edit(wear(draft, person.id, item as ItemId), `Put on ${words.item(item as ItemId)}`)}
+        take={(item) => edit(wear(draft, person.id, item as ItemId), `Put on ${words.item(item as ItemId)}`)}
       />
     </>
   );

@@ -27,7 +27,7 @@ import {
   usesOf,
   zoneHeld,
 } from '../model/room.ts';
-import { NameLine, Select } from '../parts.tsx';
+import { Chooser, NameLine, Select } from '../parts.tsx';
 
 const spaced = (id: string): string => id.replaceAll('-', ' ');
 
@@ -140,12 +140,11 @@ function OneZone({ draft, edit, zone }: Editing & { readonly zone: Zone }) {
           <OneFixture key={fixture.id} draft={draft} edit={edit} fixture={fixture} />
         ))}
       </ul>
-      <Select
-        label="Add here"
-        value=""
-        none="(choose a fixture)"
+      <Chooser
+        label={`Fixture for ${spaced(zone.id)}`}
+        press="Add"
         choices={kinds.map(({ id }) => ({ value: id, name: spaced(id) }))}
-        set={(kind) => edit(addFixture(draft, kind as FixtureKindId, zone.id), `Add: ${spaced(kind)}`)}
+        take={(kind) => edit(addFixture(draft, kind as FixtureKindId, zone.id), `Add: ${spaced(kind)}`)}
       />
       <details>
         <summary>Name and side of this zone</summary>

@@ -1,6 +1,6 @@
 // A new step by typing what is done: the sentences that fit are offered as one types, the usual way first. Enter takes one,
 // and the field is ready for the next.
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import {
   Button,
   ComboBox,
@@ -38,6 +38,12 @@ function useSuggestions(draft: Editing['draft']) {
 
 export function AddStep({ draft, add, where }: AddStepProps) {
   const [typed, type] = useState('');
+  // The field starts anew with every step: otherwise clearing it would open the whole list over the steps.
+  const [round, next] = useState(0);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (round > 0) field.current?.focus();
+  }, [round]);
   const suggestions = useSuggestions(draft);
   const found = useMemo(() => searched(suggestions, typed), [suggestions, typed]);
   const take = (key: Key | null): void => {
@@ -45,21 +51,23 @@ export function AddStep({ draft, add, where }: AddStepProps) {
     if (!chosen) return;
     add(chosen.step);
     type('');
+    next(round + 1);
   };
   return (
     <ComboBox
+      key={round}
       className="add-step"
       menuTrigger="input"
       items={found}
       inputValue={typed}
       onInputChange={type}
-      selectedKey={null}
-      onSelectionChange={take}
+      value={null}
+      onChange={take}
       allowsEmptyCollection
     >
       <Label>Add a step</Label>
       <div className="add-line">
-        <Input placeholder="Type what is done, such as: remove gloves" />
+        <Input ref={field} placeholder="Type what is done, such as: remove gloves" />
         <Button className="button" aria-label="Show steps that fit">
           ▾
         </Button>

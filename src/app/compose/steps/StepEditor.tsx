@@ -34,7 +34,7 @@ interface FieldsProps {
   readonly set: <Key extends Field>(field: Key, value: NewStep[Key] | undefined) => void;
 }
 
-const orNone = <T extends string>(value: string): T | undefined => (value === '' ? undefined : (value as T));
+const orNone = <T extends string>(value: T | ''): T | undefined => (value === '' ? undefined : value);
 
 /** Nothing may be chosen where the action can do without. */
 const optional = (step: Step, field: Parameters<typeof takes>[1]) =>
@@ -81,7 +81,7 @@ function Technique({ draft, step, set }: FieldsProps) {
       label="Technique"
       value={step.technique ?? ''}
       choices={ways.map((id) => ({ value: id, name: words.technique(id) }))}
-      set={(id) => set('technique', orNone<TechniqueId>(id))}
+      set={(id) => set('technique', orNone(id as TechniqueId | ''))}
       {...(usual ? { none: `usual: ${words.technique(usual.id as TechniqueId)}` } : {})}
       key={draft.kind}
     />
@@ -97,7 +97,7 @@ function WhatOf({ step, set }: FieldsProps) {
           label="Side"
           value={step.side ?? ''}
           choices={SIDES.map(plain)}
-          set={(side) => set('side', orNone<Side>(side))}
+          set={(side) => set('side', orNone(side as Side | ''))}
           none="both"
         />
       )}
@@ -106,7 +106,7 @@ function WhatOf({ step, set }: FieldsProps) {
           label="Part of it"
           value={step.part ?? ''}
           choices={parts.map(plain)}
-          set={(part) => set('part', orNone<PartId>(part))}
+          set={(part) => set('part', orNone(part as PartId | ''))}
           none="(all of it)"
         />
       )}
@@ -115,7 +115,7 @@ function WhatOf({ step, set }: FieldsProps) {
           label="Place of the body"
           value={step.place ?? ''}
           choices={PLACES.map((place) => ({ value: place, name: placeText(place) }))}
-          set={(place) => set('place', orNone<Place>(place))}
+          set={(place) => set('place', orNone(place as Place | ''))}
           none="(none)"
         />
       )}
@@ -132,7 +132,7 @@ function WithWhat({ draft, step, set }: FieldsProps) {
           label="Product"
           value={step.product ?? ''}
           choices={productChoices(draft, action).map((id) => ({ value: id, name: words.product(id) }))}
-          set={(id) => set('product', orNone<ProductId>(id))}
+          set={(id) => set('product', orNone(id as ProductId | ''))}
         />
       )}
       {takes(action, 'zone') && (
@@ -188,7 +188,8 @@ function Others({ draft, step, set }: FieldsProps) {
 export function StepEditor({ draft, edit, step }: Editing & { readonly step: Step }) {
   const set: FieldsProps['set'] = (field, value) => {
     const changed = withField(draft, step, field, value);
-    edit(replaceStep(draft, step.id, changed), `Change ${labelOf(draft, step)}`);
+    // Arrow keys in a list go through every value in between: that is one change.
+    edit(replaceStep(draft, step.id, changed), `Change ${labelOf(draft, step)}`, `${field} ${step.id}`);
   };
   const fields = { draft, step, set };
   const note = (text: string): void => {
