@@ -72,14 +72,14 @@ export const roleNames = ({ words }: Paper): readonly [string, string, string] =
 export const boxLabels = ({ print }: Paper): readonly string[] => RESULTS.map((one) => print.result[one]);
 
 const wornBy = ({ words }: Paper, { wears }: Person): string =>
-  wears.length === 0 ? '–' : wears.map((item) => words.item(item)).join(', ');
+  wears.map((item) => words.item(item)).join(', ');
 
-/** Who wears what at the start. */
+/** Who wears what at the start; a donning begins with nobody in equipment. */
 export const peopleBlock = (paper: Paper): Block => ({
   is: 'facts',
-  facts: paper.procedure.people.map(
-    (person) => [paper.print.wears(roleOf(paper, person.id)), wornBy(paper, person)] as const,
-  ),
+  facts: paper.procedure.people
+    .filter(({ wears }) => wears.length > 0)
+    .map((person) => [paper.print.wears(roleOf(paper, person.id)), wornBy(paper, person)] as const),
 });
 
 /** What the check has against the procedure, in one sentence. */

@@ -6,6 +6,7 @@ import { PLACES, SIDES } from '../domain/places.ts';
 import type { Step } from '../domain/procedure.ts';
 import { FIXTURE_DRAWINGS } from '../drawing/fixtures.ts';
 import { FIGURE, spotOf } from '../drawing/geometry.ts';
+import { lookedOver } from '../words/given.ts';
 import { type Look, type Person, personOf } from './figure.ts';
 import { GLYPHS } from './glyphs.ts';
 import type { PictureBlock } from './model.ts';
@@ -21,6 +22,12 @@ function frameBeside(people: number): Box {
   const x = Math.max(1, people) * SIZE.thumb + 6;
   return { x, y: 2, width: SIZE.width - x - 2, height: SIZE.height - 4 };
 }
+
+/** Whom a step is about: whose items or place it is done to, or who is looked over. */
+const subjectOf = ({ procedure }: Paper, step: Step): string =>
+  step.of ??
+  (step.action === 'inspect' && step.items.length === 0 ? lookedOver(procedure, step) : undefined) ??
+  step.who;
 
 /** The surfaces a step is about: its items' on whoever wears them, the hands it cleans, the place it touches. */
 function meantBy(step: Step, scene: StepMoment['before']): (surface: string) => boolean {
@@ -44,8 +51,9 @@ function meantBy(step: Step, scene: StepMoment['before']): (surface: string) => 
 }
 
 /** Those in the picture: whoever it is about first, then who does it or helps. */
-function peopleIn({ who, of, helper }: Step): readonly string[] {
-  return [...new Set([of ?? who, who, ...(helper === undefined ? [] : [helper])])].slice(0, 2);
+function peopleIn(paper: Paper, step: Step): readonly string[] {
+  const { who, helper } = step;
+  return [...new Set([subjectOf(paper, step), who, ...(helper === undefined ? [] : [helper])])].slice(0, 2);
 }
 
 const MARGIN = 34;
@@ -180,7 +188,7 @@ function contaminatedOn({ words, procedure }: Paper, body: Body | undefined, mom
 
 function altOf(paper: Paper, step: Step, moment: StepMoment, scene: StepMoment['before']): string {
   const { words, print, procedure } = paper;
-  const body = scene.bodies[step.of ?? step.who];
+  const body = scene.bodies[subjectOf(paper, step)];
   const worn = [...new Set(body?.layers.map(({ item }) => item) ?? [])]
     .toReversed()
     .map((item) => words.item(item));
@@ -196,11 +204,11 @@ export function stepPicture(paper: Paper, index: number): PictureBlock {
   const dressing = step.action === 'put-on' || step.action === 'sit';
   const scene = dressing ? moment.after : moment.before;
   const look: Look = { meant: meantBy(step, scene), hatched: moment.contaminated };
-  const people = peopleIn(step).flatMap((id): readonly (Person & { readonly id: string })[] => {
+  const people = peopleIn(paper, step).flatMap((id): readonly (Person & { readonly id: string })[] => {
     const body = scene.bodies[id];
     if (!body) return [];
     const person = personOf(body, look);
-    const about = id === (step.of ?? step.who) ? ringAt(step, person) : { svg: '', meant: person.meant };
+    const about = id === subjectOf(paper, step) ? ringAt(step, person) : { svg: '', meant: person.meant };
     return [{ id, meant: about.meant, svg: behind(body) + person.svg + about.svg }];
   });
   const [first] = people;

@@ -105,6 +105,13 @@ describe('larkmoor', () => {
     ]);
   });
 
+  test('who is looked over is in the picture, beside who looks', () => {
+    const cells = blocks(paper('larkmoor-suit-donning.yaml', 'chart').blocks, 'chart')[0]?.cells;
+    expect(cells?.[1]?.sentence).toBe('Look the wearer over: for tears and soil.');
+    expect(cells?.[1]?.picture.svg).toMatch(/>Wearer<.*>Observer</);
+    expect(cells?.[2]?.picture.svg).not.toContain('Observer');
+  });
+
   test('three boxes, and none is ticked', () => {
     for (const part of blocks(paper(LARKMOOR, 'script').blocks, 'script'))
       expect(part.boxes).toEqual(['No deviation seen', 'Not seen', 'Deviation']);
