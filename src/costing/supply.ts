@@ -12,8 +12,6 @@ export type Supply =
   /** Mats; with the product that soaks them, where one does. */
   | { readonly kind: 'mat'; readonly product?: ProductId };
 
-export type SupplyKind = Supply['kind'];
-
 export interface Quantity {
   readonly unit: 'piece' | 'wipe' | 'use' | 'mat';
   /** Pieces, wipes, uses or mats. */

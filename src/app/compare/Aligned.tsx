@@ -126,7 +126,7 @@ const countsOf = ({ comparison }: Compared, what: Happening): number =>
   comparison.steps.filter((row) => happenedTo(row) === what).length;
 
 /** '4 new, 1 left out, 31 unchanged'. */
-export const countsText = (compared: Compared): string =>
+const countsText = (compared: Compared): string =>
   ORDER.map((what) => [countsOf(compared, what), NAMES[what]] as const)
     .filter(([count]) => count > 0)
     .map(([count, name]) => `${count} ${name}`)
