@@ -97,7 +97,7 @@ interface FindingsProps extends Omit<CardProps, 'shown'> {
   readonly none: string;
 }
 
-/** Errors are open to be read, notes folded. */
+/** The first, which is the worst, is open to be read. */
 export function Findings({ findings, title, none, ...rest }: FindingsProps) {
   return (
     <section className="draft-findings">
@@ -105,7 +105,7 @@ export function Findings({ findings, title, none, ...rest }: FindingsProps) {
       {findings.length === 0 && <p className="quiet">{none}</p>}
       <ul className="rows">
         {findings.map((one, index) => (
-          <Card key={one.key} {...rest} shown={one} open={index === 0 && one.finding.severity === 'error'} />
+          <Card key={one.key} {...rest} shown={one} open={index === 0} />
         ))}
       </ul>
     </section>

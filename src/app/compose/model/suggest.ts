@@ -123,7 +123,10 @@ export function suggestionsFor(
   return [...found.values()];
 }
 
-/** Those in which every typed word begins a word; where typed words stand early in the sentence first. */
+/** How far into a sentence the place of a word still tells what it is about. */
+const HEAD = 6;
+
+/** Those in which every typed word begins a word; where they stand at its head first, else in the given order. */
 export function searched(
   suggestions: readonly Suggestion[],
   typed: string,
@@ -133,7 +136,7 @@ export function searched(
   const rank = ({ found }: Suggestion): number =>
     wanted.reduce((sum, word) => {
       const at = found.findIndex((candidate) => candidate.startsWith(word));
-      return at < 0 ? Infinity : sum + at;
+      return at < 0 ? Infinity : sum + Math.min(at, HEAD);
     }, 0);
   return suggestions
     .map((one) => ({ one, at: rank(one) }))

@@ -210,7 +210,7 @@ export function Room({ draft, edit }: Editing) {
       <h2 id="room-title">Room</h2>
       <div className="plan">
         {ZONE_SIDES.map((side) => (
-          <section key={side} className={`stripe side-${side}`} aria-label={SIDE_NAMES[side]}>
+          <div key={side} className={`stripe side-${side}`}>
             <h3>{SIDE_NAMES[side]}</h3>
             {draft.zones
               .filter((zone) => zone.side === side)
@@ -220,7 +220,7 @@ export function Room({ draft, edit }: Editing) {
             <Button className="button" onPress={() => edit(addZone(draft, side), 'Add a zone')}>
               + zone
             </Button>
-          </section>
+          </div>
         ))}
       </div>
       <Products draft={draft} edit={edit} />
