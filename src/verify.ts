@@ -27,7 +27,10 @@ export interface VerifyOptions {
   /** Mends and variants take most of the time; both are on unless switched off. */
   readonly mends?: boolean;
   readonly variants?: boolean;
-  /** Counted combinations, chances and intervals of every surface; on unless switched off, as while somebody edits. */
+  /**
+   * Counted combinations, chances and intervals of every surface, and the hash by which findings can be replayed; on unless
+   * switched off, as while somebody edits. The hash is empty then.
+   */
   readonly surfaces?: boolean;
 }
 
@@ -109,7 +112,7 @@ function exactVerdict(
   options: VerifyOptions,
   donning: Procedure | undefined,
 ): Verdict {
-  const hash = hashOf(printProcedure(procedure));
+  const hash = options.surfaces === false ? '' : hashOf(printProcedure(procedure));
   const contexts = agents.map((agent): JudgeContext => ({ analysis: analyse(procedure, agent), hash }));
   const analyses = contexts.map(({ analysis }) => analysis);
   const surfaces =

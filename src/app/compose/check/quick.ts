@@ -1,5 +1,6 @@
 // The quick check of a draft: conditions, findings with their routes, and the board; no chances, mends or variants. Its time is
 // what bench/edit.ts measures.
+import type { Finding } from '../../../check/finding.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
 import { readProcedure } from '../../../language/index.ts';
 import { verifyProcedure } from '../../../verify.ts';
@@ -15,6 +16,11 @@ function donningOf(text: string | undefined): Procedure | undefined {
   return known.procedure;
 }
 
+function withoutReplay(finding: Finding): Finding {
+  const { replay: _, ...rest } = finding;
+  return rest;
+}
+
 export function quickCheck(draft: Procedure, donning?: string): Judged {
   const { procedure, hash, findings, surfaces, measures, analyses } = verifyProcedure(
     draft,
@@ -22,5 +28,7 @@ export function quickCheck(draft: Procedure, donning?: string): Judged {
     donningOf(donning),
   );
   const boards = analyses.map(({ compiled, conditions }) => boardOf(compiled, conditions));
-  return { procedure, hash, boards, findings, surfaces, measures };
+  // Nothing of a draft that is being edited can be replayed.
+  const unnamed = findings.map(withoutReplay);
+  return { procedure, hash, boards, findings: unnamed, surfaces, measures };
 }

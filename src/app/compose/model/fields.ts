@@ -18,7 +18,7 @@ const actionOf = (id: ActionId) => ACTIONS.find((action) => action.id === id);
 
 export const needsOf = (action: ActionId): readonly StepField[] => actionOf(action)?.needs ?? [];
 
-export const fieldsOf = (action: ActionId): readonly StepField[] => [
+const fieldsOf = (action: ActionId): readonly StepField[] => [
   ...needsOf(action),
   ...(actionOf(action)?.may ?? []),
 ];
@@ -26,7 +26,7 @@ export const fieldsOf = (action: ActionId): readonly StepField[] => [
 export const takes = (action: ActionId, field: StepField): boolean => fieldsOf(action).includes(field);
 
 /** What somebody wears at the start or puts on in a step, outermost first. */
-export function itemsInPlay({ people, steps }: Procedure, who: string): readonly ItemId[] {
+function itemsInPlay({ people, steps }: Procedure, who: string): readonly ItemId[] {
   const person = people.find(({ id }) => id === who);
   const later = steps.flatMap((step) =>
     step.action === 'put-on' && (step.of ?? step.who) === who ? step.items : [],
