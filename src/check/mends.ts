@@ -23,7 +23,7 @@ function asCompiled(analysis: Analysis, trial: Trial): Compiled {
   };
 }
 
-export function scoreTrial(analysis: Analysis, edit: Edit): Score {
+function scoreTrial(analysis: Analysis, edit: Edit): Score {
   const trial = tryEdit(analysis, edit);
   return scoreOf({
     procedure: trial.procedure,
