@@ -175,6 +175,7 @@ test('steps are chosen together, moved, copied, deleted and brought back by fing
   const tool = (name: string): Locator =>
     page.getByRole('toolbar', { name: 'Chosen steps' }).getByRole('button', { name });
   for (const at of [1, 2]) await press(rows(page).nth(at).locator('.pill'), hasTouch);
+  await expect(page.getByText('For 2 steps.')).toBeVisible();
   await press(tool('↑ Earlier'), hasTouch);
   await expect(rows(page).nth(0)).toContainText('Remove the goggles');
   await expect(rows(page).nth(2)).toContainText('Remove the gloves');
