@@ -8,7 +8,10 @@ import type { Procedure } from '../../../src/domain/procedure.ts';
 
 const counting = (): (() => string) => {
   let last = 0;
-  return () => `d${(last += 1)}`;
+  return () => {
+    last += 1;
+    return `d${last}`;
+  };
 };
 
 const titled = (title: string): Procedure => ({ ...fromNothing('doffing'), title });
