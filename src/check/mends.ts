@@ -4,11 +4,10 @@ import type { Compiled } from '../contacts/interpret.ts';
 import { departures } from '../practice/index.ts';
 import type { Analysis } from './analysis.ts';
 import { candidatesFor } from './candidates.ts';
-import { type Edit, firstChanged } from './edit.ts';
-import { type Limit, LIMITS } from './limits.ts';
+import type { Edit } from './edit.ts';
+import { isTangled, type Limit, LIMITS, TRIAL_COST, within } from './limits.ts';
 import type { Finding, FindingKind, Measure, Mend } from './finding.ts';
 import { compareMeasures } from './measure.ts';
-import { Tangled } from '../engine/nodeTable.ts';
 import { type Score, scoreOf } from './score.ts';
 import { tryEdit, type Trial } from './trial.ts';
 
@@ -23,7 +22,7 @@ function asCompiled(analysis: Analysis, trial: Trial): Compiled {
   };
 }
 
-function scoreTrial(analysis: Analysis, edit: Edit): Score {
+export function scoreTrial(analysis: Analysis, edit: Edit): Score {
   const trial = tryEdit(analysis, edit);
   return scoreOf({
     procedure: trial.procedure,
@@ -128,33 +127,38 @@ export interface Mended {
   readonly limits: readonly Limit[];
 }
 
-/** Tries edits once each, until the steps worked out again pass the limit. */
+/** What one trial costs beside the pairs it needs: every step is asked about practice, every node looked through. */
+function charge({ compiled, diagram }: Analysis): void {
+  const { steps, surfaces } = compiled.plan;
+  diagram.spend(
+    steps.length * TRIAL_COST.step + diagram.count * TRIAL_COST.node + surfaces.length * TRIAL_COST.surface,
+  );
+}
+
+/** Tries edits once each, while work is allowed. */
 function trier(analysis: Analysis): {
   readonly scoreFor: (edit: Edit) => Score | undefined;
   readonly spent: () => boolean;
 } {
   const scores = new Map<string, Score>();
-  const { length } = analysis.compiled.procedure.steps;
-  let left: number = LIMITS.mendSteps;
-  const mark = analysis.diagram.count;
+  let spent = false;
   const attempt = (edit: Edit): Score | undefined => {
     try {
+      charge(analysis);
       return scoreTrial(analysis, edit);
     } catch (error) {
-      if (!(error instanceof Tangled)) throw error;
-      left = 0;
+      if (!isTangled(error)) throw error;
+      spent = true;
       return undefined;
     }
   };
   return {
-    spent: () => left <= 0,
+    spent: () => spent,
     scoreFor: (edit) => {
       const key = JSON.stringify(edit);
       const known = scores.get(key);
-      if (known || left <= 0) return known;
-      left -= 1 + length - firstChanged(edit);
+      if (known || spent) return known;
       const score = attempt(edit);
-      if (analysis.diagram.count > mark + LIMITS.mendNodes) left = 0;
       if (score) scores.set(key, score);
       return score;
     },
@@ -163,6 +167,14 @@ function trier(analysis: Analysis): {
 
 /** Tries mends for every finding of a kind that can be mended. Edits shared by findings are worked out once. */
 export function withMends(analysis: Analysis, findings: readonly Finding[]): Mended {
+  const { diagram } = analysis;
+  const mark = diagram.count;
+  const mended = within(diagram, LIMITS.mendWork, () => tryMends(analysis, findings));
+  diagram.rollback(mark);
+  return mended;
+}
+
+function tryMends(analysis: Analysis, findings: readonly Finding[]): Mended {
   const before = scoreBase(analysis);
   const { scoreFor, spent } = trier(analysis);
   const { procedure, performed } = analysis.compiled;

@@ -56,6 +56,8 @@ export interface Step {
   readonly helper?: string;
   /** Place touched, for `touch`. */
   readonly place?: Place;
+  /** Kept as it is, and in this order among its like, by a search for a better order. */
+  readonly pinned?: true;
   readonly note?: string;
 }
 

@@ -77,6 +77,7 @@ function stepOf(step: Step, index: number, doer: string | undefined): object {
     [FIELD_KEYS.product]: step.product,
     [FIELD_KEYS.technique]: step.technique,
     [FIELD_KEYS.helper]: step.helper,
+    pinned: step.pinned,
     note: step.note,
   });
 }

@@ -89,6 +89,7 @@ function resolveStep(step: StepShape, index: number, doer: string): Step {
     zone: step.to,
     helper: step.helper,
     place: step.place,
+    pinned: step.pinned === true ? (true as const) : undefined,
     note: step.note,
   });
 }

@@ -36,6 +36,7 @@ export interface StepShape {
   readonly with?: ProductId | undefined;
   readonly technique?: TechniqueId | undefined;
   readonly helper?: string | undefined;
+  readonly pinned?: boolean | undefined;
   readonly note?: string | undefined;
 }
 
@@ -94,6 +95,10 @@ function variant({ id, needs, may }: (typeof ACTIONS)[number]) {
     who: w.name.optional().describe('Who does it; the wearer unless said.'),
     ...Object.fromEntries(fields),
     id: w.name.optional().describe('A lasting name of the step; s1, s2 and so on unless said.'),
+    pinned: z
+      .boolean()
+      .optional()
+      .describe('The order search keeps this step as it is, and in this order among its like.'),
     note: w.text.optional().describe('A remark for the reader.'),
   });
 }
@@ -104,11 +109,18 @@ if (!first) throw new Error('there is no action');
 export const step = z.discriminatedUnion('do', [first, ...others]) as unknown as z.ZodType<StepShape>;
 
 /** Every key that some action knows. */
-export const STEP_KEYS: readonly string[] = ['do', 'who', ...Object.values(FIELD_KEYS), 'id', 'note'];
+export const STEP_KEYS: readonly string[] = [
+  'do',
+  'who',
+  ...Object.values(FIELD_KEYS),
+  'id',
+  'pinned',
+  'note',
+];
 
 /** The keys that steps of one action can have. */
 export function stepKeys(action: ActionId): readonly string[] {
   const found = ACTIONS.find(({ id }) => id === action);
   const fields: readonly StepField[] = found ? [...found.needs, ...found.may] : [];
-  return ['do', 'who', ...fields.map((field) => FIELD_KEYS[field]), 'id', 'note'];
+  return ['do', 'who', ...fields.map((field) => FIELD_KEYS[field]), 'id', 'pinned', 'note'];
 }

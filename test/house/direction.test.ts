@@ -17,6 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   check: ['domain', 'contacts', 'engine', 'practice', 'evidence'],
   costing: ['domain', 'contacts', 'engine', 'evidence', 'yaml'],
   compare: ['domain', 'contacts', 'engine', 'check', 'costing', 'evidence'],
+  order: ['domain', 'contacts', 'engine', 'practice', 'check', 'evidence'],
   words: [
     'domain',
     'contacts',
@@ -26,6 +27,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'check',
     'types:compare',
     'types:costing',
+    'types:order',
   ],
   drawing: ['domain'],
   print: ['domain', 'contacts', 'engine', 'check', 'words', 'drawing', 'evidence', 'types:verify.ts'],

@@ -130,6 +130,7 @@ function stepFor(action: (typeof ACTIONS)[number], id: string, known: Names): fc
         fixture: field('fixture', pick(known.fixtures)),
         zone: field('zone', pick(known.zones)),
         place: field('place', pick(PLACES)),
+        pinned: maybe(fc.constant(true as const)),
         note: maybe(text),
       })
       .map(({ who, of, helper, ...rest }) =>

@@ -22,7 +22,7 @@ const actionTable = (): string =>
     '|---|---|---|',
     ...ACTIONS.map(({ id, needs, may }) => `| ${code(id)} | ${keys(needs)} | ${keys(may)} |`),
     '',
-    'All may have `who`, `id` and `note`. `wipe` needs an `item` or an `on`; `touch` an `item`, an `on` or a `place`.',
+    'All may have `who`, `id`, `pinned` and `note`. `wipe` needs an `item` or an `on`; `touch` an `item`, an `on` or a `place`.',
   ].join('\n');
 
 const parts = (item: (typeof ITEMS)[number]) => list(item.parts.map((part) => part.id));

@@ -1,0 +1,179 @@
+// Carrying conditions along an arc: the state of every surface, and for each class of protected surfaces the condition under
+// which one of them was ever reached. Where routes end in one class they count together, as in the measure.
+import type { Operation } from '../contacts/plan.ts';
+import { CLASS_GROUPS } from '../check/analysis.ts';
+import { eventChances } from '../check/chances.ts';
+import { Diagram, FALSE, TRUE } from '../engine/diagram.ts';
+import { PairCache } from '../engine/nodeTable.ts';
+import { stepOnce, UNWATCHED } from '../engine/propagate.ts';
+import { ChanceTable } from './chanceTable.ts';
+import type { Graph } from './graph.ts';
+import type { Setting } from './setting.ts';
+
+/** One condition per class: mucosa, skin, clothes and shoes, clean side. A sweep renumbers them in place. */
+export type Classes = [number, number, number, number];
+
+/** What a partial order has come to. */
+export interface Reached {
+  /** Per surface. */
+  readonly state: Int32Array;
+  /** Per class: some surface that is judged at any moment was reached. */
+  readonly ever: Classes;
+  /** Bit per protected surface that is contaminated though nobody slips. */
+  readonly open: bigint;
+}
+
+export interface World {
+  readonly setting: Setting;
+  /** These three change together when the diagram is swept. */
+  diagram: Diagram;
+  chances: ChanceTable;
+  /** What was asked before: whether one condition lies below another. */
+  implied: PairCache;
+  /** Chance of each event. */
+  readonly p: Float64Array;
+  readonly width: number;
+  /** Per surface: its class group where it is judged at any moment, -1 elsewhere. */
+  readonly group: Int8Array;
+  /** The same for surfaces judged at the end (shoes). */
+  readonly endGroup: Int8Array;
+  readonly scratch: Int32Array;
+}
+
+const groupOf = (surfaceClass: string): number =>
+  CLASS_GROUPS.findIndex((group) => (group as readonly string[]).includes(surfaceClass));
+
+const eventsIn = (operation: Operation): readonly number[] =>
+  operation.op === 'sanitise' ? operation.failure.flat() : 'when' in operation ? operation.when : [];
+
+/** Per event: its place in the diagram, by the last use that any order makes of it (engine/order.ts says why). */
+function ranksOf({ setting, nodes }: Graph): Int32Array {
+  const { events } = setting.machine.registry;
+  const place = new Float64Array(events.length).fill(-Infinity);
+  for (const { arcs, rank } of nodes)
+    for (const { operations } of arcs)
+      for (const event of operations.flatMap(eventsIn)) place[event] = Math.max(place[event]!, rank);
+  const order = events.map((_, event) => event).sort((a, b) => place[a]! - place[b]! || a - b);
+  const ranks = new Int32Array(events.length);
+  order.forEach((event, at) => {
+    ranks[event] = at;
+  });
+  return ranks;
+}
+
+/** A diagram over all events of the graph. */
+export function worldOf(graph: Graph): World {
+  const { setting } = graph;
+  const { surfaces, events } = setting.machine.registry;
+  const diagram = new Diagram(events.length);
+  diagram.order(ranksOf(graph));
+  const p = eventChances(events, setting.procedure.policy);
+  const groups = (judged: 'ever' | 'end'): Int8Array =>
+    Int8Array.from(surfaces, (one) => (one.protected && one.judged === judged ? groupOf(one.class) : -1));
+  return {
+    setting,
+    diagram,
+    chances: new ChanceTable(diagram, p),
+    p,
+    implied: new PairCache(),
+    width: surfaces.length,
+    group: groups('ever'),
+    endGroup: groups('end'),
+    scratch: new Int32Array(surfaces.length),
+  };
+}
+
+const touched = (operations: readonly Operation[]): ReadonlySet<number> =>
+  new Set(operations.flatMap((one) => (one.op === 'contact' ? [one.a, one.b] : [one.a])));
+
+const TOUCHED = new WeakMap<readonly Operation[], ReadonlySet<number>>();
+
+/** Surfaces that these operations name; looked up, for the same lists come back many times. */
+export function touchedBy(operations: readonly Operation[]): ReadonlySet<number> {
+  const known = TOUCHED.get(operations) ?? touched(operations);
+  TOUCHED.set(operations, known);
+  return known;
+}
+
+/** What is reached once these operations are done. */
+export function reach(world: World, from: Reached, operations: readonly Operation[]): Reached {
+  const { diagram, group, scratch } = world;
+  const state = from.state.slice();
+  const surfaces = touchedBy(operations);
+  for (const surface of surfaces) scratch[surface] = group[surface]! < 0 ? UNWATCHED : FALSE;
+  stepOnce(diagram, { state, ever: scratch }, operations);
+  const ever: Classes = [...from.ever];
+  let { open } = from;
+  for (const surface of surfaces) {
+    const at = group[surface]!;
+    if (at < 0) continue;
+    const was = diagram.or(scratch[surface]!, state[surface]!);
+    ever[at] = diagram.or(ever[at]!, was);
+    if (was === TRUE) open |= 1n << BigInt(surface);
+  }
+  return { state, ever, open };
+}
+
+export function beginningOf(world: World): Reached {
+  const nothing: Reached = {
+    state: new Int32Array(world.width),
+    ever: [FALSE, FALSE, FALSE, FALSE],
+    open: 0n,
+  };
+  return reach(world, nothing, world.setting.machine.start.operations);
+}
+
+/** Adds the surfaces that are judged as they leave. */
+export function ended(world: World, { state, ever, open }: Reached): Reached {
+  const all: Classes = [...ever];
+  let stands = open;
+  for (let surface = 0; surface < world.width; surface += 1) {
+    const at = world.endGroup[surface]!;
+    if (at < 0) continue;
+    all[at] = world.diagram.or(all[at]!, state[surface]!);
+    if (state[surface] === TRUE) stands |= 1n << BigInt(surface);
+  }
+  return { state, ever: all, open: stands };
+}
+
+/** Open routes per class. */
+export function openPerClass(world: World, open: bigint): Classes {
+  const counts: Classes = [0, 0, 0, 0];
+  if (open === 0n) return counts;
+  for (let surface = 0; surface < world.width; surface += 1) {
+    if ((open & (1n << BigInt(surface))) === 0n) continue;
+    const at = Math.max(world.group[surface]!, world.endGroup[surface]!);
+    counts[at]! += 1;
+  }
+  return counts;
+}
+
+/** Lists of conditions that are still needed; a sweep renumbers them in place. */
+export type Held = Int32Array | number[];
+
+/** Forgets every condition that nobody holds, in a diagram of its own. */
+export function sweep(world: World, held: readonly Held[]): void {
+  const { diagram } = world;
+  const wanted = new Uint8Array(diagram.count);
+  for (const list of held) for (const condition of list) wanted[condition] = 1;
+  for (let node = diagram.count - 1; node > TRUE; node -= 1) {
+    if (wanted[node] === 0) continue;
+    wanted[diagram.low[node]!] = 1;
+    wanted[diagram.high[node]!] = 1;
+  }
+  const next = new Diagram(diagram.variables);
+  next.order(diagram.ranks);
+  const moved = new Int32Array(diagram.count);
+  moved[TRUE] = TRUE;
+  for (let node = 2; node < moved.length; node += 1)
+    if (wanted[node] === 1)
+      moved[node] = next.choice(
+        diagram.variable[node]!,
+        moved[diagram.low[node]!]!,
+        moved[diagram.high[node]!]!,
+      );
+  for (const list of held) for (let at = 0; at < list.length; at += 1) list[at] = moved[list[at]!]!;
+  world.diagram = next;
+  world.chances = new ChanceTable(next, world.p);
+  world.implied = new PairCache();
+}

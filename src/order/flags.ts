@@ -1,0 +1,53 @@
+// What the scene does not show and the rest of a doffing depends on: what was used up, and the few facts
+// of the past that practice rules ask of later steps. Two partial orders with equal scene and flags can go on alike.
+import type { Scene } from '../contacts/scene.ts';
+
+export interface Flags {
+  /** Which subject's turn it is. */
+  readonly subject: number;
+  readonly begun: boolean;
+  readonly wiped: boolean;
+  /** Glove changes made. */
+  readonly changes: number;
+  /** Pinned steps done. */
+  readonly pinned: number;
+  /** Chairs sat on in a garment or foot covers, sorted, each as often as it was (practice.clean-and-dirty-chair-apart). */
+  readonly chairs: string;
+  /** Fresh gloves since the garment went (practice.glove-change-before-respirator). */
+  readonly fresh: boolean;
+}
+
+export const FIRST: Flags = {
+  subject: 0,
+  begun: false,
+  wiped: false,
+  changes: 0,
+  pinned: 0,
+  chairs: '',
+  fresh: false,
+};
+
+export function flagsKey({ subject, begun, wiped, changes, pinned, chairs, fresh }: Flags): string {
+  return `${subject}${begun ? 'b' : ''}${wiped ? 'w' : ''}${fresh ? 'f' : ''}/${changes}/${pinned}/${chairs}`;
+}
+
+const EACH_SUBJECT = 1000;
+const EACH_PINNED = 20;
+
+/**
+ * How far a doffing is: grows with every move and is the same for every way to the same scene. Hygiene is numbered by it, so that
+ * what an imperfect last rub left on the hands is one condition in whatever order the items went.
+ */
+export function rankOf(
+  scene: Scene,
+  flags: Flags,
+  subject: { readonly id: string; readonly route: readonly string[] } | undefined,
+): number {
+  const worn = Object.values(scene.bodies).reduce(
+    (sum, { layers }) => sum + layers.length + layers.filter(({ fastened }) => fastened).length,
+    0,
+  );
+  const way = subject ? subject.route.indexOf(scene.bodies[subject.id]?.zone ?? '') : 0;
+  const own = Number(flags.begun) + Number(flags.wiped) + flags.changes + way;
+  return (1 + flags.subject) * EACH_SUBJECT + flags.pinned * EACH_PINNED + own - worn;
+}

@@ -1,0 +1,188 @@
+// The order search: from people and what they wear, room, products and policy to the best admissible doffing order under the
+// measure of the check, with proof or the gap (docs/decisions/0008-order-search.md says what is admissible and why
+// the proof holds).
+import type { Measure } from '../check/finding.ts';
+import { compareMeasures } from '../check/measure.ts';
+import type { Procedure } from '../domain/procedure.ts';
+import type { Agent } from '../domain/products.ts';
+import { Tangled } from '../engine/nodeTable.ts';
+import { boundsOf } from './bounds.ts';
+import { type Choice, choicesOf } from './choices.ts';
+import { worldOf } from './conditions.ts';
+import { type Difference, firstDifference } from './figures.ts';
+import { graphOf } from './graph.ts';
+import { type Best, type Searched, search } from './search.ts';
+import { isEquipment, type Setting, settingOf } from './setting.ts';
+import { blocksOf, measureOf, withoutIdle, withSteps } from './written.ts';
+
+export { type Choice, CHOICE_KINDS, type ChoiceKind, type Outcome, OUTCOMES } from './choices.ts';
+export { type Difference, FIGURES, type FigureName } from './figures.ts';
+
+export interface OrderOptions {
+  /** The procedure's first when absent. */
+  readonly agent?: Agent;
+  /** Stops proving after this time; without it only `tried` counts and the answer is the same on every machine. */
+  readonly milliseconds?: number;
+  /** Partial orders tried before the search goes on narrowly. */
+  readonly tried?: number;
+  /** Ids of steps kept as they are, beside those that the file pins. */
+  readonly pinned?: readonly string[];
+  /** Pairs of fresh gloves allowed; what the given steps use, one at least, when absent. */
+  readonly gloveChanges?: number;
+  /** Departures from practice that the given procedure does not make are admissible too. */
+  readonly free?: boolean;
+}
+
+export interface OrderResult {
+  readonly agent: Agent;
+  readonly procedure: Procedure;
+  /** Of the steps as given. */
+  readonly before: Measure;
+  readonly measure: Measure;
+  /** Nothing admissible is better than the given steps: `procedure` is the given one. */
+  readonly kept: boolean;
+  /** No admissible order is better. */
+  readonly proved: boolean;
+  /** Where not proved: the weightiest figure in which an order that was not followed could be better, and how far. */
+  readonly gap?: Difference;
+  /** No admissible order is below this. */
+  readonly lowerBound: Measure;
+  readonly explored: { readonly scenes: number; readonly tried: number; readonly dropped: number };
+  /** Whether departures that the given procedure does not make had to be admitted. */
+  readonly free: boolean;
+  readonly choices: readonly Choice[];
+}
+
+const MOST_SCENES = 20_000;
+const MOST_TRIED = 60_000;
+
+/** Below every measure. */
+const NOTHING: Measure = {
+  impossible: 0,
+  open: [0, 0, 0, 0],
+  chance: [0, 0, 0, 0],
+  departures: 0,
+  seconds: 0,
+};
+
+/** Why there is no order to search; undefined where there is. */
+export function whyNot({ kind, people }: Procedure): 'donning' | 'nothing-worn' | undefined {
+  if (kind !== 'doffing') return 'donning';
+  const worn = people.some(({ role, wears }) => role === 'wearer' && wears.some(isEquipment));
+  return worn || people.some(({ wears }) => wears.length > 0) ? undefined : 'nothing-worn';
+}
+
+interface Found extends Searched {
+  readonly setting: Setting;
+  readonly scenes: number;
+}
+
+/** Undefined where no admissible order comes to an end. */
+function attempt(
+  procedure: Procedure,
+  agent: Agent,
+  options: OrderOptions,
+  beat: Measure | undefined,
+  free: boolean,
+): Found | undefined {
+  const { pinned = [], gloveChanges, tried = MOST_TRIED, milliseconds = Infinity } = options;
+  const setting = settingOf(procedure, {
+    agent,
+    pinned,
+    free,
+    ...(gloveChanges === undefined ? {} : { gloveChanges }),
+  });
+  const until = Date.now() + milliseconds;
+  const graph = graphOf(setting, MOST_SCENES);
+  const none: Found = {
+    setting,
+    scenes: graph.nodes.length,
+    proved: false,
+    left: NOTHING,
+    tried: 0,
+    dropped: 0,
+  };
+  try {
+    const world = worldOf(graph);
+    const bounds = boundsOf(world, graph);
+    if (!bounds.ahead[0]) return graph.whole ? undefined : none;
+    const found = search(world, bounds, beat, { tried, milliseconds: until - Date.now() });
+    const cut = graph.whole ? {} : { proved: false, left: NOTHING };
+    return { setting, scenes: graph.nodes.length, ...found, ...cut };
+  } catch (error) {
+    if (error instanceof Tangled) return none;
+    throw error;
+  }
+}
+
+function attempted(procedure: Procedure, agent: Agent, options: OrderOptions, beat: Measure | undefined) {
+  const strict = options.free ? undefined : attempt(procedure, agent, options, beat, false);
+  if (strict) return { found: strict, free: false };
+  return { found: attempt(procedure, agent, options, beat, true), free: true };
+}
+
+function givenMeasure(procedure: Procedure, agent: Agent): Measure {
+  try {
+    return measureOf(procedure, agent);
+  } catch (error) {
+    // Steps too many or too tangled to be measured are worse than any that can be.
+    if (error instanceof Tangled) return { ...NOTHING, impossible: procedure.steps.length + 1 };
+    throw error;
+  }
+}
+
+/** Whether everybody who is to be undressed is so at the end: an order that leaves things on is none. */
+function completes(procedure: Procedure, { machine, subjects }: Setting): boolean {
+  let { scene } = machine.start;
+  for (const [at, step] of procedure.steps.entries()) scene = machine.perform(scene, step, at).after;
+  return subjects.every(
+    ({ id }) => scene.bodies[id]?.layers.every(({ item }) => !isEquipment(item)) === true,
+  );
+}
+
+type Common = Pick<OrderResult, 'agent' | 'before' | 'free' | 'explored'>;
+
+/** Nothing better was found than what was given. */
+function asGiven(procedure: Procedure, common: Common, found: Found | undefined): OrderResult {
+  const measure = common.before;
+  const lowerBound = found?.left ?? measure;
+  const gap = found?.proved === false ? firstDifference(lowerBound, measure) : undefined;
+  const proof = { proved: gap === undefined, ...(gap ? { gap } : {}) };
+  return { ...common, procedure, measure, kept: true, ...proof, lowerBound, choices: [] };
+}
+
+function improved(procedure: Procedure, common: Common, { setting, left }: Found, best: Best): OrderResult {
+  const blocks = blocksOf(setting, best.arcs);
+  const written = withSteps(
+    procedure,
+    blocks.flatMap(({ steps }) => steps),
+  );
+  const result = withoutIdle(written, common.agent, setting.pinned);
+  const measure = measureOf(result, common.agent);
+  const gap = left && compareMeasures(left, measure) < 0 ? firstDifference(left, measure) : undefined;
+  return {
+    ...common,
+    procedure: result,
+    measure,
+    kept: false,
+    proved: gap === undefined,
+    ...(gap ? { gap } : {}),
+    lowerBound: gap && left ? left : measure,
+    choices: choicesOf(setting, result, blocks),
+  };
+}
+
+/**
+ * The best admissible doffing order for what a procedure's people wear. The given steps are the one to beat, so the result is
+ * never worse on the measure; chances are 0 to 1, times seconds. Ask `whyNot` first.
+ */
+export function searchOrder(procedure: Procedure, options: OrderOptions = {}): OrderResult {
+  const agent = options.agent ?? procedure.agents[0] ?? 'enveloped';
+  const before = givenMeasure(procedure, agent);
+  const whole = completes(procedure, settingOf(procedure, { agent }));
+  const beat = before.impossible === 0 && whole ? before : undefined;
+  const { found, free } = attempted(procedure, agent, options, beat);
+  const explored = { scenes: found?.scenes ?? 0, tried: found?.tried ?? 0, dropped: found?.dropped ?? 0 };
+  const common = { agent, before, free, explored };
+  return found?.best ? improved(procedure, common, found, found.best) : asGiven(procedure, common, found);
+}
