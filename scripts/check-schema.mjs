@@ -13,6 +13,7 @@ const SCHEMAS = /** @type {const} */ ([
   ['check-1', 'reportSchema', 'checkJsonSchema'],
   ['compare-1', 'compareSchema', 'compareJsonSchema'],
   ['cost-1', 'costSchema', 'costJsonSchema'],
+  ['order-1', 'orderSchema', 'orderJsonSchema'],
 ]);
 
 /**

@@ -9,6 +9,7 @@ import { compare } from './compare.ts';
 import { cost } from './cost.ts';
 import { explain } from './explain.ts';
 import type { Io } from './io.ts';
+import { order, type OrderRequest } from './order.ts';
 import { print, type PrintRequest } from './print.ts';
 import { replay } from './replay.ts';
 import { PAPERS } from './typst/compile.ts';
@@ -149,6 +150,38 @@ function dateIn(text: string): string {
   return text;
 }
 
+const MOST_SECONDS = 3600;
+
+function secondsIn(text: string): number {
+  const seconds = Number(text);
+  if (!(seconds > 0) || seconds > MOST_SECONDS)
+    throw new InvalidArgumentError(`Write a number of seconds up to ${MOST_SECONDS}.`);
+  return seconds;
+}
+
+type OrderFlags = Omit<OrderRequest, 'agent'> & { readonly agent?: Agent };
+
+function addOrder(root: Command, io: Io, finish: Finish): void {
+  root
+    .command('order')
+    .description('search for the best doffing order, with proof or the gap; or put one item for another')
+    .addArgument(file())
+    .addOption(
+      new Option('--agent <agent>', "agent to search against (default: the procedure's first)").choices(
+        AGENTS,
+      ),
+    )
+    .option('--seconds <number>', 'time for the proof; what is left then is told as the gap', secondsIn, 20)
+    .option('--free', 'let it depart from published practice where the given procedure does not')
+    .option('--instead <from=to>', 'least rewriting with one item or product in place of another')
+    .option('--out <file>', 'write the procedure found to this file')
+    .option('--force', 'overwrite it if it is there')
+    .option('--json', 'print one object instead of text (docs/command-line.md)')
+    .action(async (path: string, flags: OrderFlags) => {
+      finish(await order(io, path, flags));
+    });
+}
+
 interface PrintFlags extends Omit<PrintRequest, 'kind'>, SpeechRequest {
   readonly as: PrintRequest['kind'];
 }
@@ -189,6 +222,7 @@ function program(io: Io, finish: Finish): Command {
   addReplay(root, io, finish);
   addCompare(root, io, finish);
   addCost(root, io, finish);
+  addOrder(root, io, finish);
   addPrint(root, io, finish);
   return root;
 }

@@ -35,7 +35,7 @@ function groups<Value>([mucosa, skin, clothesAndShoes, cleanSide]: readonly [Val
   return { mucosa, skin, clothesAndShoes, cleanSide };
 }
 
-const measureReport = ({ impossible, open, chance, departures, seconds }: Measure): MendReport['before'] => ({
+export const measureReport = ({ impossible, open, chance, departures, seconds }: Measure): MendReport['before'] => ({
   impossible,
   open: groups(open),
   chance: groups(chance),

@@ -67,7 +67,7 @@ const link = z.object({
   events: z.array(z.string()).describe('Keys of the events it takes; empty when it always happens.'),
 });
 
-const measure = z.object({
+export const measure = z.object({
   impossible: z.int(),
   open: z.object({ mucosa: z.int(), skin: z.int(), clothesAndShoes: z.int(), cleanSide: z.int() }),
   chance: z.object({ mucosa: chance, skin: chance, clothesAndShoes: chance, cleanSide: chance }),
