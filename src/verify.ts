@@ -7,11 +7,10 @@ import { byDesign, type JudgeContext, oneSlip, open, problemFindings } from './c
 import { scoreBase, withMends } from './check/mends.ts';
 import { practice } from './check/practice.ts';
 import { hashOf } from './check/replayId.ts';
-import { type Limit, limitedVariants } from './check/limits.ts';
+import { isTangled, type Limit } from './check/limits.ts';
 import { surfaceVerdicts } from './check/surfaces.ts';
 import { unfinishedFindings } from './check/unfinished.ts';
-import { Tangled } from './engine/nodeTable.ts';
-import { tryVariants, variantEdits, variantFindings } from './check/variants.ts';
+import { orderAndOmission } from './check/variants.ts';
 import { compile } from './contacts/interpret.ts';
 import type { Procedure } from './domain/procedure.ts';
 import type { Agent } from './domain/products.ts';
@@ -74,21 +73,6 @@ interface Found {
   readonly limits: readonly Limit[];
 }
 
-function orderAndOmission(analysis: Analysis): Found {
-  const { length } = analysis.compiled.procedure.steps;
-  const { edits, limit } = limitedVariants(length, variantEdits(length));
-  try {
-    const worse = tryVariants(analysis, edits);
-    return { findings: variantFindings(analysis, worse), limits: limit ? [limit] : [] };
-  } catch (error) {
-    if (!(error instanceof Tangled)) throw error;
-    return {
-      findings: [],
-      limits: [{ code: 'variants', params: { tried: '0', all: String(length * length) } }],
-    };
-  }
-}
-
 function findingsFor(
   context: JudgeContext,
   first: boolean,
@@ -102,7 +86,7 @@ function findingsFor(
   const variants = orderAndOmission(analysis);
   return {
     findings: [...mended.findings, ...variants.findings],
-    limits: [...mended.limits, ...variants.limits],
+    limits: [...mended.limits, ...variants.limits].map((limit) => ({ ...limit, agent: analysis.agent })),
   };
 }
 
@@ -158,7 +142,7 @@ export function verifyProcedure(
   try {
     return exactVerdict(procedure, agents, options, donning);
   } catch (error) {
-    if (error instanceof Tangled) return unfinishedVerdict(procedure, agents);
+    if (isTangled(error)) return unfinishedVerdict(procedure, agents);
     throw error;
   }
 }

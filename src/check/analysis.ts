@@ -7,7 +7,7 @@ import type { Agent } from '../domain/products.ts';
 import { Diagram, type Node } from '../engine/diagram.ts';
 import { Families } from '../engine/families.ts';
 import { type Conditions, judgedOf, propagate } from '../engine/propagate.ts';
-import { assertManageable } from './limits.ts';
+import { assertManageable, LIMITS } from './limits.ts';
 
 /** Where a route may end, worst first (design: mucosa, skin, underclothes, the clean side). */
 export const CLASS_GROUPS: readonly (readonly SurfaceClass[])[] = [
@@ -39,6 +39,8 @@ export function analyse(procedure: Procedure, agent: Agent): Analysis {
   const compiled = compile(procedure, agent);
   assertManageable(compiled.plan);
   const diagram = new Diagram(compiled.plan.events.length);
+  const families = new Families(diagram);
+  for (const table of [diagram, families]) table.allow(LIMITS.exactWork);
   const conditions = propagate(compiled.plan, diagram);
   const protectedSurfaces = compiled.plan.surfaces
     .map((surface, index) => ({ surface, index }))
@@ -49,7 +51,7 @@ export function analyse(procedure: Procedure, agent: Agent): Analysis {
     agent,
     compiled,
     diagram,
-    families: new Families(diagram),
+    families,
     conditions,
     protectedSurfaces,
     judged: protectedSurfaces.map((surface) => judgedOf(conditions, surface)),

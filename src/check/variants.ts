@@ -3,11 +3,13 @@
 // and leave fewer slips between contamination and somebody are the ones to know.
 import type { Step } from '../domain/procedure.ts';
 import { FALSE } from '../engine/diagram.ts';
+import { Tangled } from '../engine/nodeTable.ts';
 import type { Analysis } from './analysis.ts';
 import { classRank } from './analysis.ts';
 import type { Edit } from './edit.ts';
 import type { Finding } from './finding.ts';
 import { LeastTable } from './leastTable.ts';
+import { isTangled, type Limit, LIMITS, TRIAL_COST, variantLimit, within } from './limits.ts';
 import { SideRun } from './sideRun.ts';
 import { trackOf } from './track.ts';
 
@@ -24,13 +26,25 @@ export interface WorseVariant {
   }[];
 }
 
-/** Every omission and every move, in order; `steps` of them squared at most. */
+/** Every omission and every move of this many steps, moves of one step together. */
 export function* variantEdits(steps: number): Generator<Edit> {
   for (let at = 0; at < steps; at += 1) yield { do: 'remove', at };
   for (let from = 0; from < steps; from += 1) {
     for (let to = 0; to < steps; to += 1) {
       // A swap of neighbours is the same seen from either of the two.
       if (to !== from && to !== from - 1) yield { do: 'move', from, to };
+    }
+  }
+}
+
+/** The same, ever longer moves: where not all can be tried, the likelier ones are. */
+function* nearestFirst(steps: number): Generator<Edit> {
+  for (let at = 0; at < steps; at += 1) yield { do: 'remove', at };
+  for (let distance = 1; distance < steps; distance += 1) {
+    for (let from = 0; from < steps; from += 1) {
+      for (const to of distance === 1 ? [from + 1] : [from - distance, from + distance]) {
+        if (to >= 0 && to < steps) yield { do: 'move', from, to };
+      }
     }
   }
 }
@@ -126,11 +140,18 @@ function tryVariant(trying: Trying, edit: Edit): WorseVariant | undefined {
 
 const FORGET_AT = 1 << 17;
 
-/**
- * Tries these variants and keeps the worse ones that would go unseen; quickest where moves of one step come together, later places last. The
- * diagram is cut back now and then, so memory stays bounded.
- */
-export function tryVariants(analysis: Analysis, edits: Iterable<Edit>): readonly WorseVariant[] {
+/** What one variant costs beside the pairs it needs. */
+function glance({ compiled, diagram }: Analysis): void {
+  const { steps, surfaces } = compiled.plan;
+  diagram.spend(steps.length + surfaces.length * TRIAL_COST.surface);
+}
+
+/** Hands each worse variant that would go unseen to `take` until the work allowed is done; how many were tried. */
+function tryWhileAllowed(
+  analysis: Analysis,
+  edits: Iterable<Edit>,
+  take: (worse: WorseVariant) => void,
+): number {
   const trying = tryingOf(analysis);
   const { diagram } = analysis;
   const mark = diagram.count;
@@ -139,14 +160,54 @@ export function tryVariants(analysis: Analysis, edits: Iterable<Edit>): readonly
     trying.least.forget(mark);
     trying.left = -1;
   };
-  const found: WorseVariant[] = [];
-  for (const edit of edits) {
-    const worse = tryVariant(trying, edit);
-    if (worse) found.push(worse);
-    if (diagram.count > mark + FORGET_AT) forget();
+  let tried = 0;
+  const tryAll = (): void => {
+    for (const edit of edits) {
+      glance(analysis);
+      const worse = tryVariant(trying, edit);
+      if (worse) take(worse);
+      if (diagram.count > mark + FORGET_AT) forget();
+      tried += 1;
+    }
+  };
+  try {
+    within(diagram, LIMITS.variantWork, tryAll);
+  } catch (error) {
+    if (!isTangled(error)) throw error;
   }
   forget();
+  return tried;
+}
+
+/**
+ * Tries these variants and keeps the worse ones that would go unseen; quickest where moves of one step come together,
+ * later places last. The diagram is cut back now and then, so memory stays bounded. Throws `Tangled` where there is too
+ * much to do.
+ */
+export function tryVariants(analysis: Analysis, edits: Iterable<Edit>): readonly WorseVariant[] {
+  const all = [...edits];
+  const found: WorseVariant[] = [];
+  if (tryWhileAllowed(analysis, all, (worse) => found.push(worse)) < all.length) throw new Tangled();
   return found;
+}
+
+/** Up to so many steps and nodes all variants are expected to be tried. */
+const USUAL = { steps: 100, nodes: 10_000 } as const;
+
+/** Findings about order and omission, and what was left untried. */
+export function orderAndOmission(analysis: Analysis): {
+  readonly findings: readonly Finding[];
+  readonly limits: readonly Limit[];
+} {
+  const { length } = analysis.compiled.procedure.steps;
+  const usual = length <= USUAL.steps && analysis.diagram.count <= USUAL.nodes;
+  const edits = usual ? variantEdits(length) : nearestFirst(length);
+  const found: WorseVariant[] = [];
+  const tried = tryWhileAllowed(analysis, edits, (worse) => found.push(worse));
+  return {
+    findings: variantFindings(analysis, found),
+    limits: variantLimit(tried, length * (length - 1) + 1),
+  };
 }
 
 /** How bad: the worst class reached, then how few barriers are left. */
@@ -185,7 +246,7 @@ function findingOf(analysis: Analysis, variants: readonly WorseVariant[]): Findi
 }
 
 /** One finding per step whose omission matters, one per step whose worst possible move does. */
-export function variantFindings(analysis: Analysis, worse: readonly WorseVariant[]): readonly Finding[] {
+function variantFindings(analysis: Analysis, worse: readonly WorseVariant[]): readonly Finding[] {
   const steps = [...new Set(worse.map((variant) => variant.step))].sort((a, b) => a - b);
   return steps.flatMap((step) =>
     (['remove', 'move'] as const).flatMap((kind) => {

@@ -59,6 +59,7 @@ export class Diagram extends NodeTable {
     if (a > b) return this.and(b, a);
     const kept = this.#and.get(a, b);
     if (kept >= 0) return kept;
+    this.spend(1);
     const top = this.level[a]!;
     const other = this.level[b]!;
     const variable = top >= other ? this.variable[a]! : this.variable[b]!;
@@ -76,6 +77,7 @@ export class Diagram extends NodeTable {
     if (a > b) return this.or(b, a);
     const kept = this.#or.get(a, b);
     if (kept >= 0) return kept;
+    this.spend(1);
     const top = this.level[a]!;
     const other = this.level[b]!;
     const variable = top >= other ? this.variable[a]! : this.variable[b]!;

@@ -47,6 +47,7 @@ export class Families extends NodeTable {
     if (b === NO_SET) return a;
     const kept = this.#less.get(a, b);
     if (kept >= 0) return kept;
+    this.spend(1);
     const top = this.level[a]!;
     const other = this.level[b]!;
     let result: Family;

@@ -40,6 +40,10 @@ export class NodeTable {
   ranks: Int32Array = new Int32Array(0);
   /** Nodes made so far, the two terminals included. */
   count = 2;
+  /** Work done so far, one for every pair that had to be worked out: time follows it, the number of nodes does not. */
+  work = 0;
+  /** The work at which it gives up. */
+  enough = Infinity;
   /** Grows by one whenever nodes are forgotten, so that what was remembered about them can be dropped. */
   generation = 0;
   #unique = new Int32Array(FIRST_NODES * 2);
@@ -62,6 +66,17 @@ export class NodeTable {
       slot = (slot + 1) & mask;
     }
     return this.#add(slot, variable, low, high);
+  }
+
+  /** Allows so much more work from here on, and no more. */
+  allow(work: number): void {
+    this.enough = this.work + work;
+  }
+
+  /** Counts work, also such as was done elsewhere for its sake; throws `Tangled` beyond what is allowed. */
+  spend(work: number): void {
+    this.work += work;
+    if (this.work > this.enough) throw new Tangled();
   }
 
   rankOf(variable: number): number {

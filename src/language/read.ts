@@ -120,9 +120,16 @@ function positionsOf(value: Plain, spots: WritableSpots, lines: Lines): Position
   };
 }
 
-/** Steps in one file, and entries of everything else: far more than any unit needs. */
+/** Steps and people in one file, and entries of everything else: far more than any unit needs. */
 const MOST_STEPS = 20_000;
+const MOST_PEOPLE = 200;
 const MOST_ENTRIES = 20_000;
+
+const entriesOf = (value: Plain): number =>
+  typeof value === 'object' && value !== null ? Object.keys(value).length : 0;
+
+const peopleIn = (value: Plain): number =>
+  typeof value === 'object' && value !== null ? entriesOf(Reflect.get(value, 'people') as Plain) : 0;
 
 /** The plain value of a text, unless it holds more than a procedure can. */
 function readWithin(text: string, report: Report, spots: WritableSpots): Plain {
@@ -132,9 +139,16 @@ function readWithin(text: string, report: Report, spots: WritableSpots): Plain {
     if (!path.startsWith('steps.')) others += 1;
     else if (!path.includes('.', 'steps.'.length)) steps += 1;
   }
-  const limit = steps > MOST_STEPS ? `${MOST_STEPS} steps` : `${MOST_ENTRIES} entries`;
-  if (steps <= MOST_STEPS && others <= MOST_ENTRIES) return value;
-  report.value([], 'too-large', { size: `${steps} steps, ${others} other entries`, limit });
+  const people = peopleIn(value);
+  const limit =
+    steps > MOST_STEPS
+      ? `${MOST_STEPS} steps`
+      : people > MOST_PEOPLE
+        ? `${MOST_PEOPLE} people`
+        : `${MOST_ENTRIES} entries`;
+  if (steps <= MOST_STEPS && people <= MOST_PEOPLE && others <= MOST_ENTRIES) return value;
+  const size = `${steps} steps, ${people} people, ${others} other entries`;
+  report.value([], 'too-large', { size, limit });
   return undefined;
 }
 

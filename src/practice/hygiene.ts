@@ -11,6 +11,7 @@ import {
   lastHandAct,
   type Moment,
   nextHandAct,
+  nextMoment,
   otherSideOf,
   putOn,
   type Reading,
@@ -26,8 +27,8 @@ function afterGloves(reading: Reading): readonly Found[] {
   return reading.moments.flatMap((moment) => {
     const person = moment.owner;
     const [item] = takenOff(moment, ['glove']);
-    const next = nextHandAct(reading, moment.index, person);
-    if (!item || !next || next.cleans === person) return [];
+    const next = item && nextHandAct(reading, moment.index, person);
+    if (!next || next.cleans === person) return [];
     if (otherSideOf(moment, next) || freshGloveOnBareHand(next, person)) return [];
     return [{ step: moment.index, others: [next.index], params: { person, item } }];
   });
@@ -35,10 +36,10 @@ function afterGloves(reading: Reading): readonly Found[] {
 
 /** The next step in which the person's hands are cleaned or touch an item. */
 const nextItem = (reading: Reading, from: number, person: string): Moment | undefined =>
-  reading.moments.find(
-    (moment) =>
-      moment.index > from &&
-      (moment.cleans === person || (moment.touching.has(person) && moment.step.items.length > 0)),
+  nextMoment(
+    reading,
+    from,
+    (moment) => moment.cleans === person || (moment.touching.has(person) && moment.step.items.length > 0),
   );
 
 function betweenItems(reading: Reading): readonly Found[] {
@@ -95,10 +96,11 @@ function notRubbedDry(reading: Reading): readonly Found[] {
     const person = moment.step.who;
     const wets = moment.technique.moves.some((move) => move.do === 'wet');
     const sprays = moment.technique.moves.some((move) => move.do === 'clean' && move.sprayed);
+    if (!wets || sprays) return [];
     const next = nextHandAct(reading, moment.index, person);
     const gloves =
       next && next.step.action === 'put-on' && next.step.items.some((item) => groupOf(item) === 'glove');
-    return !wets || sprays || gloves ? [] : [{ step: moment.index, params: { person } }];
+    return gloves ? [] : [{ step: moment.index, params: { person } }];
   });
 }
 

@@ -123,9 +123,19 @@ export const putOn = (moment: Moment, groups: readonly ItemGroup[]): readonly It
 const handAct = (moment: Moment, person: string): boolean =>
   moment.cleans === person || moment.touching.has(person);
 
+/** The first moment after step `from` that fits; moments stand at their step's index. */
+export function nextMoment(
+  { moments }: Reading,
+  from: number,
+  fits: (moment: Moment) => boolean,
+): Moment | undefined {
+  for (let at = from + 1; at < moments.length; at += 1) if (fits(moments[at]!)) return moments[at];
+  return undefined;
+}
+
 /** The next step in which the person's hands touch anything or are cleaned. */
 export const nextHandAct = (reading: Reading, from: number, person: string): Moment | undefined =>
-  reading.moments.find((moment) => moment.index > from && handAct(moment, person));
+  nextMoment(reading, from, (moment) => handAct(moment, person));
 
 export const lastHandAct = (reading: Reading, before: number, person: string): Moment | undefined =>
   reading.moments.findLast((moment) => moment.index < before && handAct(moment, person));

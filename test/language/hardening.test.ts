@@ -14,6 +14,8 @@ import { FULL, SMALL } from './samples.ts';
 const codes = (text: string): readonly DiagnosticCode[] =>
   readProcedure(text).diagnostics.map(({ code }) => code);
 const inTitle = (text: string) => SMALL.replace('Gown and gloves', text);
+const manyPeople = (count: number) =>
+  Array.from({ length: count }, (_, index) => `  p${index}: {role: assistant}\n`).join('');
 const titleOf = (text: string) => readProcedure(text).procedure?.title;
 
 /** Every diagnostic has a place in the text and whole sentences. */
@@ -93,6 +95,7 @@ describe('dangerous texts', () => {
   test.each([
     ['steps', `${SMALL}${'  - {}\n'.repeat(20_001)}`],
     ['other entries', `${SMALL}agents: [${'a,'.repeat(20_001)}]\n`],
+    ['people', SMALL.replace('people:\n', `people:\n${manyPeople(201)}`)],
     ['marks and words', `[${'[],'.repeat(270_000)}`],
   ])('more %s than any procedure has', (_, text) => {
     expect(codes(text)).toContain('too-large');

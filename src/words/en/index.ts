@@ -49,7 +49,7 @@ export const ENGLISH: Words = {
   edit: editSentence,
   mend: mendWords,
   measure: measureLines,
-  limit: limitSentence,
+  limit: (limit) => `${limitSentence(limit)}${limit.agent ? ` (${AGENT_NOUNS[limit.agent]})` : ''}`,
   barriers: barrierWords,
   percent,
   chance: chanceWords,

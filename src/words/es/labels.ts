@@ -158,7 +158,7 @@ export const LABELS: Labels = {
     mends: () =>
       'No se probaron todas las correcciones: el procedimiento tiene demasiados hallazgos. Corrija algunos y compruebe de nuevo.',
     variants: ({ tried, all }) =>
-      `De ${all ?? 'todas las'} maneras de omitir o mover un paso, se probaron ${tried ?? 'algunas'}: primero las omisiones, después los cambios de lugar más cortos.`,
+      `De ${all ?? 'todas las'} maneras de omitir o mover un paso, se probaron ${tried ?? 'algunas'}: primero las omisiones, después los cambios de lugar.`,
   },
   noRoute: 'ninguna vía hallada',
   open: 'abierta',

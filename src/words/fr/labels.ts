@@ -158,7 +158,7 @@ export const LABELS: Labels = {
     mends: () =>
       "Toutes les corrections n'ont pas été essayées : la procédure a trop de constats. Corrigez-en et vérifiez de nouveau.",
     variants: ({ tried, all }) =>
-      `Sur ${all ?? 'toutes les'} façons d'omettre ou de déplacer une étape, ${tried ?? 'une partie'} ont été essayées : d'abord les omissions, puis les déplacements les plus courts.`,
+      `Sur ${all ?? 'toutes les'} façons d'omettre ou de déplacer une étape, ${tried ?? 'une partie'} ont été essayées : d'abord les omissions, puis les déplacements.`,
   },
   noRoute: 'aucune voie trouvée',
   open: 'ouverte',

@@ -158,7 +158,7 @@ export const LABELS: Labels = {
     mends: () =>
       'Nem todas as correções foram testadas: o procedimento tem achados demais. Corrija alguns e verifique de novo.',
     variants: ({ tried, all }) =>
-      `De ${all ?? 'todas as'} maneiras de omitir ou mover uma etapa, foram testadas ${tried ?? 'algumas'}: primeiro as omissões, depois as mudanças de lugar mais curtas.`,
+      `De ${all ?? 'todas as'} maneiras de omitir ou mover uma etapa, foram testadas ${tried ?? 'algumas'}: primeiro as omissões, depois as mudanças de lugar.`,
   },
   noRoute: 'nenhuma via encontrada',
   open: 'aberta',

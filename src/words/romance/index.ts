@@ -111,7 +111,8 @@ function sentencesOf(tongue: Tongue): Sentences {
       return { sentence: set(sentence), changes: changes.map(set) };
     },
     measure: (measure) => measureLines(tongue, measure).map(set),
-    limit: ({ code, params }) => set(tongue.labels.limits[code](params)),
+    limit: ({ code, params, agent }) =>
+      set(`${tongue.labels.limits[code](params)}${agent ? ` (${tongue.labels.agents[agent]})` : ''}`),
   };
 }
 
