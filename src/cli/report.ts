@@ -35,7 +35,13 @@ function groups<Value>([mucosa, skin, clothesAndShoes, cleanSide]: readonly [Val
   return { mucosa, skin, clothesAndShoes, cleanSide };
 }
 
-export const measureReport = ({ impossible, open, chance, departures, seconds }: Measure): MendReport['before'] => ({
+export const measureReport = ({
+  impossible,
+  open,
+  chance,
+  departures,
+  seconds,
+}: Measure): MendReport['before'] => ({
   impossible,
   open: groups(open),
   chance: groups(chance),
@@ -50,6 +56,12 @@ function editReport(edit: Edit): MendReport['edit'] {
     : { ...edit, at: numbered(edit.at) };
 }
 
+/** `event surface`: neither holds a blank. */
+function slipReport(key: string): MendReport['newSlips'][number] {
+  const [event = '', surface = ''] = key.split(' ');
+  return { event, surface };
+}
+
 const mendReport = (words: Words, procedure: Procedure, mend: Mend): MendReport => ({
   ...words.mend(procedure, mend),
   changes: [...words.mend(procedure, mend).changes],
@@ -59,6 +71,7 @@ const mendReport = (words: Words, procedure: Procedure, mend: Mend): MendReport 
   after: measureReport(mend.after),
   gone: [...mend.gone],
   added: [...mend.added],
+  newSlips: (mend.newSlips ?? []).map(slipReport),
 });
 
 function evidenceReport(words: Words, id: EvidenceId): FindingReport['evidence'][number] {
@@ -97,6 +110,7 @@ function findingReport(words: Words, procedure: Procedure, finding: Finding): Fi
     events: finding.events.map((key) => eventReport(words, procedure, key)),
     route: routeReport(words, procedure, finding),
     mends: finding.mends.map((mend) => mendReport(words, procedure, mend)),
+    tried: finding.tried ?? null,
     evidence: finding.evidence.map((id) => evidenceReport(words, id)),
     replay: finding.replay ?? null,
     accepted: acceptedReport(finding),
@@ -172,7 +186,11 @@ export function reportOf(
     measures:
       verdict?.measures.map(({ agent, measure }) => ({ agent, measure: measureReport(measure) })) ?? [],
     diagnostics: [...subject.complaints],
-    limits: (verdict?.limits ?? []).map((limit) => ({ code: limit.code, sentence: words.limit(limit) })),
+    limits: (verdict?.limits ?? []).map((limit) => ({
+      code: limit.code,
+      agent: limit.agent ?? null,
+      sentence: words.limit(limit),
+    })),
     cautions: [...words.cautions],
     language: words.language,
     review: [...words.reviewNote],

@@ -91,6 +91,11 @@ const mend = z.object({
   after: measure,
   gone: z.array(z.string()),
   added: z.array(z.string()),
+  newSlips: z
+    .array(z.object({ event: z.string(), surface: z.string() }))
+    .describe(
+      'Slips and circumstances that alone reach a protected surface only once the edit is made; a redesign can open routes.',
+    ),
 });
 
 const evidence = z.object({ id: z.string(), says: z.string(), source: z.string(), status });
@@ -111,6 +116,7 @@ const finding = z.object({
   events: z.array(event),
   route: z.array(link),
   mends: z.array(mend).describe('Edits that were tried and help.'),
+  tried: z.int().nullable().describe('How many edits were tried for it; null where none is.'),
   evidence: z.array(evidence),
   replay: z.string().nullable().describe('Id for `doffline replay`.'),
   accepted: accepted.nullable(),
@@ -167,7 +173,13 @@ export const checkReport = z
     measures: z.array(z.object({ agent, measure })),
     diagnostics: z.array(diagnostic),
     limits: z
-      .array(z.object({ code: z.enum(['exact', 'mends', 'variants']), sentence: z.string() }))
+      .array(
+        z.object({
+          code: z.enum(['exact', 'mends', 'variants']),
+          agent: agent.nullable().describe('null: against every agent.'),
+          sentence: z.string(),
+        }),
+      )
       .describe('What was not worked out, or not all of it; empty for procedures of a usual size.'),
     cautions: z.array(z.string()),
     language: z.string().describe('BCP 47 tag of every sentence here but those of `diagnostics`.'),

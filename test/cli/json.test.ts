@@ -1,7 +1,12 @@
 // `--json`: always one object that fits its schema, whatever the input; schema/check-1.json is that schema.
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import type { Limit } from '../../src/check/limits.ts';
+import { reportOf } from '../../src/cli/report.ts';
 import { CHECK_FORMAT, checkJsonSchema, checkReport, checksReport } from '../../src/cli/reportSchema.ts';
+import { verifyProcedure } from '../../src/verify.ts';
+import { wordsFor } from '../../src/words/index.ts';
+import { procedureOf } from '../procedures/shelf.ts';
 import { gloves, OPEN, run, withFiles } from './run.ts';
 
 const EVERYDAY = 'procedures/everyday-example-1-doffing.yaml';
@@ -42,6 +47,23 @@ describe('one file', () => {
     const practice = report.findings.find(({ kind }) => kind === 'practice');
     expect(practice?.evidence[0]?.id).toBe(practice?.code);
     expect(practice?.evidence[0]?.status).toBe('published');
+  });
+
+  test('a mend tells the single slips that it newly opens, and what was left undone is told by agent', () => {
+    const { procedure, findings, ...rest } = verifyProcedure(procedureOf('everyday-example-1-doffing.yaml'), {
+      variants: false,
+    });
+    const opening = findings.map((finding) => ({
+      ...finding,
+      mends: finding.mends.map((mend) => ({ ...mend, newSlips: ['s2:snap wearer.neck'] })),
+    }));
+    const limits: readonly Limit[] = [{ code: 'mends', params: {}, agent: 'enveloped' }];
+    const verdict = { ...rest, procedure, findings: opening, limits };
+    const report = checkReport.parse(reportOf(wordsFor('en'), { file: 'x', complaints: [] }, verdict, 1));
+    const mended = report.findings.find(({ mends }) => mends.length > 0);
+    expect(mended?.mends[0]?.newSlips).toEqual([{ event: 's2:snap', surface: 'wearer.neck' }]);
+    expect(mended?.tried).toBeGreaterThan(0);
+    expect(report.limits[0]).toMatchObject({ code: 'mends', agent: 'enveloped' });
   });
 
   test.each([
