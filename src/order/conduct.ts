@@ -6,7 +6,10 @@ import { departures } from '../practice/index.ts';
 import type { Node } from './nodes.ts';
 import type { Setting } from './setting.ts';
 
-/** Rules that speak of the whole: what they miss in the middle may still come, so they are asked when somebody is through. */
+/**
+ * Rules that speak of the whole: what they miss in the middle may still come, so they are asked when
+ * somebody is through; a technique that departs from one of them does so at once.
+ */
 const OF_THE_WHOLE: ReadonlySet<string> = new Set([
   'practice.inspect-at-end',
   'practice.final-hand-hygiene',
@@ -39,7 +42,8 @@ function conductOf(setting: Setting, performed: readonly Performed[], ended: num
   };
   const through = new Set(setting.subjects.slice(0, ended).map(({ id }) => id));
   const found = departures(compiled).filter(
-    ({ rule, params }) => !OF_THE_WHOLE.has(rule) || through.has(params.person ?? ''),
+    ({ rule, params }) =>
+      !OF_THE_WHOLE.has(rule) || params.technique !== undefined || through.has(params.person ?? ''),
   );
   const open = found.filter(({ rule, step }) => !isAccepted(procedure.accepted, rule, steps[step]?.id));
   return { rules: found.map(({ rule }) => rule), unaccepted: open.length };

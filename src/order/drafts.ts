@@ -194,6 +194,13 @@ function shoeWipes(place: Place): readonly Draft[] {
 const observerOf = ({ setting, body }: Place): string | undefined =>
   setting.procedure.people.find(({ id, role }) => role === 'observer' && id !== body.id)?.id;
 
+/** Who looks somebody over at the end: an observer, else whoever else is there, else they themselves. */
+function lastLooker(place: Place): string {
+  const { setting, body } = place;
+  const other = setting.procedure.people.find(({ id }) => id !== body.id)?.id;
+  return observerOf(place) ?? other ?? body.id;
+}
+
 /** To the next zone of the way; the clean side is entered by the end only. */
 function walks(place: Place): readonly Draft[] {
   const { setting, body, flags } = place;
@@ -222,9 +229,12 @@ function endings(place: Place): readonly Draft[] {
   const last = route.at(-1);
   const here = route.indexOf(body.zone);
   if (wornBy(body).length > 0 || here < route.length - 2) return [];
-  const observer = observerOf(place);
-  const look =
-    observer === undefined ? [] : [make(place, 'last-look', { action: 'inspect', of: body.id }, observer)];
+  const looks = lastLooker(place);
+  const look = [
+    looks === body.id
+      ? make(place, 'last-look', { action: 'inspect' })
+      : make(place, 'last-look', { action: 'inspect', of: body.id }, looks),
+  ];
   const across = body.zone === last ? [] : over(place, last ?? body.zone);
   const after = { subject: flags.subject + 1, wiped: false, changes: 0, fresh: false, chairs: '' };
   return [{ name: 'end', kind: 'end', items: [], steps: [...look, ...across], after }];
@@ -237,21 +247,28 @@ const over = (place: Place, zone: string): readonly Step[] =>
       ? [make(place, 'cross', { action: 'move', zone })]
       : [make(place, 'cross', { action: 'stand', fixture: `${zone}-floor` })];
 
-/** The first moves of a subject: the call, a look over all, hygiene; there is no choice in it. */
+/** The first moves of a subject: the call, a look over all, everybody's hygiene; there is no choice in it. */
 export function beginning(place: Place): Draft {
   const observer = observerOf(place);
-  const { setting, flags } = place;
+  const { setting, body, flags } = place;
   const call =
     observer === undefined || flags.subject > 0
       ? []
       : [make(place, 'all-clear', { action: 'say' }, observer)];
-  const base = setting.subjects[flags.subject]?.id ?? '';
-  return {
-    name: `begin-${base}`,
-    kind: 'begin',
-    items: [],
-    steps: [...call, make(place, 'look-first', { action: 'inspect' }), 'rub'],
-  };
+  const [product] = productsFor(setting, ['glove']);
+  const helpers = setting.helpers.filter((id) => id !== body.id && product !== undefined);
+  const rubs = helpers.map((id): Step => {
+    const base = setting.unused(`rub-${id}-first-${flags.subject + 1}`);
+    return setting.step({
+      id: base,
+      who: id,
+      action: 'sanitise',
+      items: [],
+      ...(product ? { product } : {}),
+    });
+  });
+  const steps = [...call, ...rubs, make(place, 'look-first', { action: 'inspect' }), 'rub' as const];
+  return { name: `begin-${body.id}`, kind: 'begin', items: [], steps };
 }
 
 /** The next step that must stay as it is. */

@@ -15,6 +15,8 @@ export interface Flags {
   readonly chairs: string;
   /** Fresh gloves since the garment went (practice.glove-change-before-respirator). */
   readonly fresh: boolean;
+  /** People whose hands did nothing since they were cleaned, sorted (practice.hygiene-around-zip). */
+  readonly clean: string;
 }
 
 export const FIRST: Flags = {
@@ -25,10 +27,11 @@ export const FIRST: Flags = {
   pinned: 0,
   chairs: '',
   fresh: false,
+  clean: '',
 };
 
-export function flagsKey({ subject, begun, wiped, changes, pinned, chairs, fresh }: Flags): string {
-  return `${subject}${begun ? 'b' : ''}${wiped ? 'w' : ''}${fresh ? 'f' : ''}/${changes}/${pinned}/${chairs}`;
+export function flagsKey({ subject, begun, wiped, changes, pinned, chairs, fresh, clean }: Flags): string {
+  return `${subject}${begun ? 'b' : ''}${wiped ? 'w' : ''}${fresh ? 'f' : ''}/${changes}/${pinned}/${chairs}/${clean}`;
 }
 
 const EACH_SUBJECT = 1000;

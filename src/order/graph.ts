@@ -152,6 +152,19 @@ function nodeFor(growing: Growing, scene: Scene, flags: Flags, via: Arc | undefi
   return node;
 }
 
+/** Whose hands are clean since, and did nothing after it. */
+function cleanAfter(setting: Setting, clean: string, performed: readonly Performed[]): string {
+  const people = new Set(clean.split(' ').filter(Boolean));
+  for (const { id } of setting.procedure.people) {
+    const last = performed.findLastIndex(({ step }) => step.action === 'sanitise' && step.who === id);
+    const since = performed.slice(last + 1);
+    const dressed = since.some(({ step }) => step.action === 'put-on' && step.who === id);
+    if (dressed || handsMet(setting, since, id)) people.delete(id);
+    else if (last >= 0) people.add(id);
+  }
+  return [...people].sort().join(' ');
+}
+
 function flagsAfter({ flags }: Node, draft: Draft, performed: readonly Performed[]): Flags {
   const ended = draft.kind === 'end';
   return {
@@ -170,6 +183,7 @@ function arcFor(growing: Growing, node: Node, draft: Draft, who: string): void {
   const rank = rankOf(course.scene, flags, setting.subjects[flags.subject]);
   rubAfter(setting, course, draft, who, String(rank));
   const { performed } = course;
+  const after = { ...flags, clean: cleanAfter(setting, node.flags.clean, performed) };
   const conduct = growing.conducts.adds(node, performed, flags.subject);
   const { allowed } = setting;
   if (allowed && conduct.rules.some((rule) => !allowed.has(rule))) return;
@@ -182,7 +196,7 @@ function arcFor(growing: Growing, node: Node, draft: Draft, who: string): void {
     seconds: secondsOf(performed),
     departures: conduct.unaccepted,
   };
-  arc.to = nodeFor(growing, course.scene, flags, arc);
+  arc.to = nodeFor(growing, course.scene, after, arc);
   if (arc.to.rank <= node.rank) throw new Error(`${draft.name} leads nowhere`);
   node.arcs.push(arc);
 }

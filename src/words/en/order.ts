@@ -81,7 +81,7 @@ const ruleWords = (rule: string): string => {
 function reason(setting: Setting, choice: Choice, other: string): string {
   const { outcome, difference, problem, rule } = choice;
   if (outcome === 'impossible' && problem)
-    return `because ${other} it cannot be done: ${problemWords(setting, problem.code, problem.params).wrong}`;
+    return `because ${other} it cannot be done: ${problemWords(setting, problem.code, problem.params).wrong}.`;
   if (outcome === 'departs')
     return `because ${other} it would depart from published practice: ${ruleWords(rule ?? '')}.`;
   if (outcome === 'same') return `it could as well be done ${other}.`;
