@@ -1,6 +1,7 @@
 // What comes back from the worker: plain data only. It comes twice, first without mends and variants, which take most of
 // the time, so that the steps and the picture are there at once.
 import type { Finding, Measure, SurfaceVerdict } from '../../check/finding.ts';
+import type { Limit } from '../../check/limits.ts';
 import type { Cost } from '../../costing/cost.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Agent } from '../../domain/products.ts';
@@ -14,6 +15,8 @@ export interface Judged {
   readonly findings: readonly Finding[];
   readonly surfaces: readonly SurfaceVerdict[];
   readonly measures: readonly { readonly agent: Agent; readonly measure: Measure }[];
+  /** What was left undone; empty for procedures of a usual size. */
+  readonly limits: readonly Limit[];
   /** Of one run; the same against every agent. Absent where a quick check leaves it out. */
   readonly cost?: Cost;
 }

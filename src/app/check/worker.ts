@@ -18,11 +18,20 @@ function resultOf({ text, fileName, donning }: Question, complete: boolean): Res
   const { diagnostics, positions } = read;
   const base = { complete, diagnostics, steps: positions.steps };
   if (!verdict) return { ...base, complete: true };
-  const { procedure, hash, findings, surfaces, measures, analyses } = verdict;
+  const { procedure, hash, findings, surfaces, measures, analyses, limits } = verdict;
   const boards = analyses.map(({ compiled, conditions }) => boardOf(compiled, conditions));
   return {
     ...base,
-    judged: { procedure, hash, boards, findings, surfaces, measures, cost: costOfProcedure(procedure) },
+    judged: {
+      procedure,
+      hash,
+      boards,
+      findings,
+      surfaces,
+      measures,
+      limits,
+      cost: costOfProcedure(procedure),
+    },
   };
 }
 

@@ -1,9 +1,19 @@
 // The evidence as the page lists it: grouped by the first word of its id, searched in all that it says, and with the
 // places where it is used: slips' chances, techniques' times and rules.
+import type { ProcedureKind } from '../../domain/procedure.ts';
 import { AGENTS, efficacyOf, MATERIALS, PRODUCT_IDS } from '../../domain/products.ts';
 import { SLIPS } from '../../domain/slips.ts';
 import { TECHNIQUES, type Technique } from '../../domain/techniques/index.ts';
-import { allEvidence, type EvidenceRecord, type EvidenceValue, source } from '../../evidence/index.ts';
+import {
+  allEvidence,
+  type EvidenceRecord,
+  type EvidenceValue,
+  type PracticeRuleId,
+  source,
+} from '../../evidence/index.ts';
+import { techniquesThatBreak } from '../../practice/declared.ts';
+import { RULES } from '../../practice/index.ts';
+import { UNCHECKED } from '../../practice/unchecked.ts';
 
 const number = new Intl.NumberFormat('en', { maximumSignificantDigits: 3, useGrouping: false });
 
@@ -32,7 +42,7 @@ export function valueText({ value, unit, interval, distribution, sample }: Evide
 
 /** Where a record is used, in words. */
 export interface Use {
-  readonly as: 'chance of' | 'effect of' | 'time of' | 'broken by' | 'source of' | 'basis of';
+  readonly as: 'chance of' | 'effect of' | 'time of' | 'source of' | 'basis of';
   readonly what: string;
 }
 
@@ -44,7 +54,6 @@ function uses(): ReadonlyMap<string, readonly Use[]> {
   for (const { id, prior } of SLIPS) add(prior, { as: 'chance of', what: id });
   for (const technique of TECHNIQUES as readonly Technique[]) {
     add(technique.time, { as: 'time of', what: technique.id });
-    for (const rule of technique.breaks ?? []) add(rule, { as: 'broken by', what: technique.id });
     if (technique.from) add(technique.from, { as: 'source of', what: technique.id });
   }
 
@@ -61,6 +70,32 @@ function uses(): ReadonlyMap<string, readonly Use[]> {
 const USES = uses();
 
 export const usesOf = (id: string): readonly Use[] => USES.get(id) ?? [];
+
+/** How the check asks a procedure about a rule of practice. */
+export interface Asked {
+  /** What of a procedure is looked at; absent where no rule looks at the steps themselves. */
+  readonly looksAt?: string;
+  readonly kinds: readonly ProcedureKind[];
+  /** Ways of doing a step that depart from it by themselves. */
+  readonly brokenBy: readonly string[];
+  /** Why a procedure's steps cannot show it. */
+  readonly notBecause?: string;
+}
+
+/** Absent where the record is no rule of practice. */
+export function askedOf({ id }: Pick<EvidenceRecord, 'id'>): Asked | undefined {
+  if (!isPracticeRule(id)) return undefined;
+  const rule = RULES.find((one) => one.id === id);
+  const unchecked = UNCHECKED.find((one) => one.id === id);
+  return {
+    kinds: rule?.kinds ?? [],
+    brokenBy: techniquesThatBreak(id),
+    ...(rule ? { looksAt: rule.looksAt } : {}),
+    ...(unchecked ? { notBecause: unchecked.because } : {}),
+  };
+}
+
+const isPracticeRule = (id: string): id is PracticeRuleId => id.startsWith('practice.');
 
 export interface EvidenceGroup {
   readonly name: string;

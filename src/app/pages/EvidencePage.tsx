@@ -2,7 +2,7 @@
 import { useSearchParams } from 'wouter';
 import { Input, Label, SearchField } from 'react-aria-components';
 import { allEvidence, type EvidenceRecord, source } from '../../evidence/index.ts';
-import { searched, usesOf, valueText } from '../model/evidence.ts';
+import { askedOf, searched, usesOf, valueText } from '../model/evidence.ts';
 import { StatusBadge } from '../parts/Badge.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 
@@ -19,6 +19,29 @@ function Source({ record }: { readonly record: EvidenceRecord }) {
   const read = part === '' ? `Source: ${seen}` : `Source: ${seen}; ${part}`;
   return (
     <p className="quiet">{sentences(authors, title, published, record.where, doi && `doi ${doi}`, read)}</p>
+  );
+}
+
+/** Whether and how the check asks a procedure about this rule. */
+function Asked({ record }: { readonly record: EvidenceRecord }) {
+  const asked = askedOf(record);
+  if (!asked) return null;
+  const { looksAt, kinds, brokenBy, notBecause } = asked;
+  return (
+    <>
+      {looksAt && (
+        <p className="quiet">
+          Checked in every {kinds.join(' and ')}: {looksAt}
+        </p>
+      )}
+      {brokenBy.length > 0 && (
+        <p className="quiet">
+          Checked: a step done by {brokenBy.map((id) => id.replaceAll('-', ' ')).join('; or by ')} departs
+          from it.
+        </p>
+      )}
+      {notBecause && <p className="quiet">Not checked: {notBecause}.</p>}
+    </>
   );
 }
 
@@ -46,6 +69,7 @@ function Record({ record }: { readonly record: EvidenceRecord }) {
       )}
       <Source record={record} />
       {record.note && <p className="quiet">Note: {record.note}</p>}
+      <Asked record={record} />
       {uses.length > 0 && (
         <p className="quiet">
           Used as {uses.map(({ as, what }) => `${as} ${what.replaceAll('-', ' ')}`).join('; ')}.

@@ -60,6 +60,7 @@ function Demo({ entry }: { readonly entry: Entry }) {
             title="What the check finds in it"
             level={3}
             complete={progress.result?.complete ?? false}
+            limits={judged.limits}
           />
           <ul className="rows">
             {shown.slice(0, 4).map((one) => (

@@ -5,6 +5,7 @@ import { useCheck } from '../check/client.ts';
 import type { Judged } from '../check/result.ts';
 import { AgentChooser } from '../findings/Filters.tsx';
 import { FindingPage } from '../findings/FindingPage.tsx';
+import { Unpictured } from '../findings/Unpictured.tsx';
 import { Ledger } from '../ledger/Ledger.tsx';
 import { type Entry, questionFor, useEntry } from '../library.ts';
 import { worstOf } from '../model/board.ts';
@@ -98,6 +99,9 @@ function Checked({ entry, view, findingKey }: CheckedProps) {
       </ProcedureHead>
       {result && result.diagnostics.length > 0 && (
         <Diagnostics diagnostics={result.diagnostics} text={entry.text} />
+      )}
+      {judged && judged.boards.length === 0 && (
+        <Unpictured judged={judged} shown={shown} complete={result?.complete ?? false} />
       )}
       {judged && board && (
         <>

@@ -134,7 +134,14 @@ export function Steps(props: ViewProps) {
   const general = grouped.get(-1) ?? [];
   return (
     <>
-      <Summary shown={shown} title="What the check found" level={2} complete={props.complete} compact />
+      <Summary
+        shown={shown}
+        title="What the check found"
+        level={2}
+        complete={props.complete}
+        limits={props.judged.limits}
+        compact
+      />
       <Filters filter={filter} change={change} hidden={shown.length - passing.length} />
       <div className="steps-view">
         <section className="steps-list" aria-labelledby="steps-title">

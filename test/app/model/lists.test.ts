@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../../src/check/finding.ts';
 import { allEvidence } from '../../../src/evidence/index.ts';
-import { searched, usesOf, valueText } from '../../../src/app/model/evidence.ts';
+import { askedOf, searched, usesOf, valueText } from '../../../src/app/model/evidence.ts';
 import {
   byStep,
   choiceFrom,
@@ -176,6 +176,17 @@ describe('evidence', () => {
     const record = allEvidence.find(({ id }) => id === 'slip.wrong-grip');
     expect(record && valueText(record)).toMatch(/chance per opportunity \(.*error factor/);
     expect(usesOf('slip.wrong-grip')).toContainEqual({ as: 'chance of', what: 'wrong-grip' });
+  });
+
+  test('every rule of practice says how a procedure is asked about it, or why it cannot be', () => {
+    for (const record of allEvidence) {
+      const asked = askedOf(record);
+      expect(asked !== undefined).toBe(record.id.startsWith('practice.'));
+      if (!asked) continue;
+      const checked = asked.looksAt !== undefined || asked.brokenBy.length > 0;
+      expect([record.id, checked]).toEqual([record.id, asked.notBecause === undefined]);
+      expect(asked.kinds.length > 0).toBe(asked.looksAt !== undefined);
+    }
   });
 });
 

@@ -22,7 +22,7 @@ function withoutReplay(finding: Finding): Finding {
 }
 
 export function quickCheck(draft: Procedure, donning?: string): Judged {
-  const { procedure, hash, findings, surfaces, measures, analyses } = verifyProcedure(
+  const { procedure, hash, findings, surfaces, measures, analyses, limits } = verifyProcedure(
     draft,
     { mends: false, variants: false, surfaces: false },
     donningOf(donning),
@@ -30,5 +30,5 @@ export function quickCheck(draft: Procedure, donning?: string): Judged {
   const boards = analyses.map(({ compiled, conditions }) => boardOf(compiled, conditions));
   // Nothing of a draft that is being edited can be replayed.
   const unnamed = findings.map(withoutReplay);
-  return { procedure, hash, boards, findings: unnamed, surfaces, measures };
+  return { procedure, hash, boards, findings: unnamed, surfaces, measures, limits };
 }

@@ -213,7 +213,14 @@ export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
       </section>
       <div className={wide ? 'beside' : ''}>
         {judged && (
-          <Summary shown={shown} title="What the check found" level={2} complete={complete} compact />
+          <Summary
+            shown={shown}
+            title="What the check found"
+            level={2}
+            complete={complete}
+            limits={judged?.limits ?? []}
+            compact
+          />
         )}
         {wide && panel}
         {judged && general.length > 0 && (
