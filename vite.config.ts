@@ -16,7 +16,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     sourcemap: true,
     // One page with an accessible component library, loaded once and kept offline.
-    chunkSizeWarningLimit: 1500,
+    chunkSizeWarningLimit: 3000,
   },
   server: { host: '127.0.0.1' },
 });
