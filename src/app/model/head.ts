@@ -7,6 +7,7 @@ export interface Head {
   readonly title: string;
   readonly kind: 'doffing' | 'donning';
   readonly invented: boolean;
+  readonly version?: string;
   readonly about?: string;
   readonly donning?: string;
   readonly source?: string;
@@ -31,10 +32,14 @@ function sourceOf(value: unknown): string | undefined {
 
 const BODY = /^(people|room|products|policy|start|steps|accepted)\s*:/m;
 
+/** Many times the longest head: a hostile one must not hold up the page. */
+const MOST = 20_000;
+
 function headValue(fileText: string): Readonly<Record<string, unknown>> {
-  const end = BODY.exec(fileText)?.index ?? Math.min(fileText.length, 4000);
+  const start = fileText.slice(0, MOST);
+  const end = BODY.exec(start)?.index ?? Math.min(start.length, 4000);
   try {
-    return record(parse(fileText.slice(0, end)));
+    return record(parse(start.slice(0, end)));
   } catch {
     return {};
   }
@@ -43,6 +48,7 @@ function headValue(fileText: string): Readonly<Record<string, unknown>> {
 /** Head of a file's text. Never throws: what cannot be read is left out. */
 export function headOf(fileText: string): Head {
   const value = headValue(fileText);
+  const version = typeof value.version === 'number' ? String(value.version) : text(value.version);
   const about = text(value.about);
   const donning = text(value.donning);
   const source = sourceOf(value.source);
@@ -51,6 +57,7 @@ export function headOf(fileText: string): Head {
     title: text(value.title) ?? 'Procedure without a title',
     kind: value.kind === 'donning' ? 'donning' : 'doffing',
     invented: value.invented === true,
+    ...(version === undefined ? {} : { version }),
     ...(about === undefined ? {} : { about }),
     ...(donning === undefined ? {} : { donning }),
     ...(source === undefined ? {} : { source }),

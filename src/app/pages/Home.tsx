@@ -19,6 +19,7 @@ function ProcedureItem({ entry }: { readonly entry: Entry }) {
       </h3>
       <p className="tags">
         <span className="badge">{entry.kind}</span>
+        {entry.version && entry.invented && <span className="badge">version {entry.version}</span>}
         {entry.invented && <span className="badge invented">Invented, for demonstration</span>}
         {entry.opened && <span className="badge">Opened from this machine: {entry.fileName}</span>}
       </p>

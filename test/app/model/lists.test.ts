@@ -198,6 +198,13 @@ describe('the head of a file', () => {
     expect(head.invented || head.source !== undefined).toBe(true);
   });
 
+  test('two versions of one procedure can be told apart', () => {
+    const versions = ['larkmoor-suit-doffing.yaml', 'larkmoor-suit-doffing-v2.yaml'].map(
+      (file) => headOf(textOf(file)).version,
+    );
+    expect(versions).toEqual(['1', '2']);
+  });
+
   test('a file with errors still has a name', () => {
     expect(headOf('title: Broken\nsteps: [').title).toBe('Broken');
     expect(headOf('\0: {{{').title).toBe('Procedure without a title');
