@@ -6,10 +6,26 @@ interface DiagnosticsProps {
   readonly text: string;
 }
 
+/** Characters shown before the fault, in it and after it: a whole file may stand on one line. */
+const NEAR = 120;
+
+/** The line around the fault: what stands before it, the fault, what follows. */
+function excerpt(line: string, from: number, length: number): readonly [string, string, string] {
+  const start = Math.max(0, from - NEAR);
+  const shown = Math.min(length, NEAR);
+  const end = from + shown + NEAR;
+  return [
+    `${start > 0 ? '… ' : ''}${line.slice(start, from)}`,
+    line.slice(from, from + shown),
+    `${line.slice(from + shown, end)}${end < line.length ? ' …' : ''}`,
+  ];
+}
+
 function One({ diagnostic, line }: { readonly diagnostic: Diagnostic; readonly line: string }) {
   const { wrong, mend } = describeDiagnostic(diagnostic);
   const { severity, line: at, column } = diagnostic;
   const length = diagnostic.endLine === at ? Math.max(1, diagnostic.endColumn - column) : 1;
+  const [before, fault, after] = excerpt(line, column - 1, length);
   return (
     <li className={`diagnostic severity-${severity}`}>
       <p>
@@ -20,9 +36,9 @@ function One({ diagnostic, line }: { readonly diagnostic: Diagnostic; readonly l
       </p>
       <pre>
         <code>
-          {line.slice(0, column - 1)}
-          <mark>{line.slice(column - 1, column - 1 + length)}</mark>
-          {line.slice(column - 1 + length)}
+          {before}
+          <mark>{fault}</mark>
+          {after}
         </code>
       </pre>
     </li>
@@ -42,7 +58,7 @@ export function Diagnostics({ diagnostics, text }: DiagnosticsProps) {
       <ol>
         {diagnostics.map((one) => (
           <One
-            key={`${one.line}:${one.column}:${one.code}`}
+            key={`${one.line}:${one.column}:${one.code}:${JSON.stringify(one.params)}`}
             diagnostic={one}
             line={lines[one.line - 1] ?? ''}
           />
