@@ -20,8 +20,11 @@ function resultOf({ text, fileName, donning }: Question, complete: boolean): Res
   if (!verdict) return { ...base, complete: true };
   const { procedure, hash, findings, surfaces, measures, analyses, limits } = verdict;
   const boards = analyses.map(({ compiled, conditions }) => boardOf(compiled, conditions));
+  // What could not be worked out the first time is not tried a second time.
+  const undone = limits.some(({ code }) => code === 'exact');
   return {
     ...base,
+    complete: complete || undone,
     judged: {
       procedure,
       hash,

@@ -1,6 +1,7 @@
 // The findings as the screens need them: the same fault against two agents is one card, each stands beside its step, and
 // a key names it in an address.
 import { FINDING_KINDS, type Finding, type FindingKind, type Severity } from '../../check/finding.ts';
+import type { Limit } from '../../check/limits.ts';
 import { type Agent, AGENTS } from '../../domain/products.ts';
 
 export interface Shown {
@@ -38,6 +39,10 @@ const identity = ({ code, surface = '', steps, events, params }: Finding): strin
 
 const RANK = new Map(FINDING_KINDS.map((kind, index) => [kind, index]));
 const rank = ({ kind }: Finding): number => RANK.get(kind) ?? FINDING_KINDS.length;
+
+/** What was left undone against the chosen agent. */
+export const limitsFor = (limits: readonly Limit[], choice: AgentChoice): readonly Limit[] =>
+  limits.filter(({ agent }) => agent === undefined || choice === 'all' || agent === choice);
 
 /** The findings against the chosen agent or all, one card for each fault, errors and worse kinds first. */
 export function shownFor(findings: readonly Finding[], choice: AgentChoice): readonly Shown[] {

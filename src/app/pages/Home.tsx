@@ -3,7 +3,7 @@
 import { Link } from 'wouter';
 import { useCheck } from '../check/client.ts';
 import { type Entry, LIBRARY, questionFor, useOpened } from '../library.ts';
-import { choiceFrom, shownFor, worstWalk } from '../model/findings.ts';
+import { choiceFrom, limitsFor, shownFor, worstWalk } from '../model/findings.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Summary } from '../findings/Summary.tsx';
 import { FindingRow } from '../findings/FindingRow.tsx';
@@ -41,7 +41,8 @@ function Procedures({ entries }: { readonly entries: readonly Entry[] }) {
 function Demo({ entry }: { readonly entry: Entry }) {
   const progress = useCheck(questionFor(entry));
   const judged = progress.result?.judged;
-  const shown = judged ? shownFor(judged.findings, choiceFrom(null, judged.procedure.agents)) : [];
+  const choice = choiceFrom(null, judged?.procedure.agents ?? []);
+  const shown = judged ? shownFor(judged.findings, choice) : [];
   const worst = worstWalk(shown);
   return (
     <section className="demo" aria-labelledby="demo-title">
@@ -61,7 +62,7 @@ function Demo({ entry }: { readonly entry: Entry }) {
             title="What the check finds in it"
             level={3}
             complete={progress.result?.complete ?? false}
-            limits={judged.limits}
+            limits={limitsFor(judged.limits, choice)}
           />
           <ul className="rows">
             {shown.slice(0, 4).map((one) => (

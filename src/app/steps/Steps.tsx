@@ -5,7 +5,7 @@ import { useSearchParams } from 'wouter';
 import { Filters } from '../findings/Filters.tsx';
 import { FindingRow } from '../findings/FindingRow.tsx';
 import { Summary } from '../findings/Summary.tsx';
-import { byStep, everything, passes, type Shown } from '../model/findings.ts';
+import { byStep, everything, limitsFor, passes, type Shown } from '../model/findings.ts';
 import type { ViewProps } from '../view.ts';
 import { useWide } from '../parts/useWide.ts';
 import { words } from '../words.ts';
@@ -139,7 +139,7 @@ export function Steps(props: ViewProps) {
         title="What the check found"
         level={2}
         complete={props.complete}
-        limits={props.judged.limits}
+        limits={limitsFor(props.judged.limits, props.choice)}
         compact
       />
       <Filters filter={filter} change={change} hidden={shown.length - passing.length} />
