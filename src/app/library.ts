@@ -74,6 +74,8 @@ export function useEntry(id: string): Entry | undefined {
 
 /** What to ask the worker: the text, and the donning that it names where the library has it. */
 export function questionFor({ text, fileName, donning }: Entry): Question {
-  const undone = LIBRARY.find((entry) => entry.fileName === donning || entry.id === donning);
+  const undone = LIBRARY.find(
+    ({ kind, fileName: name, id }) => kind === 'donning' && (name === donning || id === donning),
+  );
   return undone ? { text, fileName, donning: undone.text } : { text, fileName };
 }

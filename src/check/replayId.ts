@@ -32,6 +32,7 @@ export function parseReplayId(text: string): ReplayRef | undefined {
   return {
     hash,
     agent: agent === 'n' ? 'n' : 'e',
-    events: numbers === '' ? [] : numbers.split('.').map((digits) => Number.parseInt(digits, 36)),
+    events:
+      numbers === '' ? [] : [...new Set(numbers.split('.').map((digits) => Number.parseInt(digits, 36)))],
   };
 }

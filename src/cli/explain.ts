@@ -10,7 +10,7 @@ import type { Verdict } from '../verify.ts';
 import { CHANCE_STATUS, type Words } from '../words/index.ts';
 import { cautionsText, type Status, verdictOf } from './check.ts';
 import { combinationText, findingLine, findingText, type Page, routeText } from './findingText.ts';
-import { type Io, painter, printable, wrapped } from './io.ts';
+import { type Io, painter, saidBack, wrapped } from './io.ts';
 import { type CliLabels, labelsFor } from './labels/index.ts';
 import { matchSurface, type NamedSurface } from './match.ts';
 import { loadSubject, printComplaint } from './subject.ts';
@@ -112,7 +112,7 @@ function missText(asked: string, candidates: readonly string[], { findings }: Ve
   const near = nearest(asked, codes);
   const all = [...(near === undefined ? [] : [near]), ...candidates];
   const meant = all.length > 0 ? `Did you mean: ${all.join(', ')}\n` : '';
-  return `error: no finding and no single surface is called "${printable(asked)}".\n${meant}Codes found here: ${codes.join(', ') || 'none'}\n`;
+  return `error: no finding and no single surface is called "${saidBack(asked)}".\n${meant}Codes found here: ${codes.join(', ') || 'none'}\n`;
 }
 
 /** Prints everything about a code or a surface of one file. */

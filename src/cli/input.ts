@@ -1,7 +1,9 @@
 // Reads what a command is given: a file, or standard input for `-`. What can go wrong with a file is a fault with a code
 // and plain words, in the shape of a diagnostic, and never an exception that the user sees.
 import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
 import type { Io } from './io.ts';
+import { pipeChunks } from './pipe.ts';
 
 export interface FileFault {
   readonly code: string;
@@ -25,6 +27,9 @@ const FAULTS: Readonly<Record<string, () => { readonly fault: FileFault }>> = {
   EISDIR: () => fault('file-is-folder', 'This is a folder.', 'Name a procedure file in it.'),
   EACCES: () => fault('file-not-permitted', 'This file may not be read.', 'Ask for permission to read it.'),
   EPERM: () => fault('file-not-permitted', 'This file may not be read.', 'Ask for permission to read it.'),
+  ESILENT: () =>
+    fault('file-silent', 'Nothing came out of this pipe.', 'Check that something writes into it.'),
+  ELOOP: () => fault('file-missing', 'This link leads back to itself.', 'Name the file itself.'),
   ENAMETOOLONG: () => fault('file-missing', 'This name is too long for a file.', 'Check the name.'),
 };
 
@@ -53,10 +58,16 @@ async function readAll(stream: AsyncIterable<Uint8Array>): Promise<Input> {
   return { text: new TextDecoder().decode(Buffer.concat(chunks)) };
 }
 
+async function chunksOf(io: Io, path: string): Promise<AsyncIterable<Uint8Array>> {
+  if (path === '-') return io.stdin();
+  const isPipe = (await stat(path)).isFIFO();
+  return isPipe ? pipeChunks(path) : (createReadStream(path) as AsyncIterable<Uint8Array>);
+}
+
 /** The text of a file, or of standard input for `-`. */
 export async function readInput(io: Io, path: string): Promise<Input> {
   try {
-    return await readAll(path === '-' ? io.stdin() : (createReadStream(path) as AsyncIterable<Uint8Array>));
+    return await readAll(await chunksOf(io, path));
   } catch (error) {
     return faultOf(error);
   }

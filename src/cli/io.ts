@@ -34,8 +34,12 @@ export const painter =
   (style, text) =>
     colour ? styleText(style, text, { validateStream: false }) : text;
 
-/** Names of files are the world's, not ours: no control character of theirs reaches a terminal. */
-export const printable = (name: string): string => name.replaceAll(/\p{Cc}/gu, '?');
+/** Names of files are the world's, not ours: nothing in them that steers a terminal or turns its text around reaches it. */
+export const printable = (name: string): string => name.replaceAll(/[\p{Cc}\p{Bidi_Control}]/gu, '?');
+
+/** What was asked for, as it is said back: the beginning of it. */
+export const saidBack = (asked: string): string =>
+  printable(asked.length > 80 ? `${asked.slice(0, 80)}…` : asked);
 
 /** Lines indented by `by`, and broken at blanks (never before %) so that a terminal of usual width shows them whole. */
 export function wrapped(text: string, by = 0, width = 100): string {

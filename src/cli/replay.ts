@@ -9,7 +9,7 @@ import { type ReferenceRun, run, type Trace } from '../engine/reference.ts';
 import { printProcedure } from '../language/index.ts';
 import type { Words } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
-import { type Io, painter, type Paint, printable, wrapped } from './io.ts';
+import { type Io, painter, type Paint, saidBack, wrapped } from './io.ts';
 import { labelsFor } from './labels/index.ts';
 import { loadSubject, printComplaint } from './subject.ts';
 import type { Speech } from './wording.ts';
@@ -131,7 +131,7 @@ export async function replay(io: Io, { words }: Speech, path: string, id: string
   const plan = ref && compile(procedure, ref.agent === 'n' ? 'non-enveloped' : 'enveloped').plan;
   const reason = whyNot(ref, procedure, plan);
   if (reason !== undefined || !ref || !plan) {
-    io.err(`error: "${printable(id)}" ${reason ?? NOT_AN_ID}\n`);
+    io.err(`error: "${saidBack(id)}" ${reason ?? NOT_AN_ID}\n`);
     return 2;
   }
   io.out(replayText({ words, procedure, plan, paint: painter(io) }, ref));

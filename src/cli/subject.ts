@@ -1,6 +1,7 @@
 // What a command works on: a procedure file with what is wrong about it, and the donning that it names beside it. All
 // commands read their file here, so that all say the same about a bad one.
-import { dirname, resolve } from 'node:path';
+import { stat } from 'node:fs/promises';
+import { dirname, isAbsolute, resolve } from 'node:path';
 import type { Procedure } from '../domain/procedure.ts';
 import { describeDiagnostic, type Diagnostic, readProcedure, type ReadResult } from '../language/index.ts';
 import { type FileFault, readInput } from './input.ts';
@@ -44,27 +45,51 @@ function ofDiagnostic(diagnostic: Diagnostic): Complaint {
   return { file, line, column, endLine, endColumn, severity, code, ...describeDiagnostic(diagnostic) };
 }
 
+/**
+ * Why a donning of this name is not even looked for: a procedure file comes from anywhere, and what it names must be
+ * another one that came with it, not a device, a pipe or a file of the system.
+ */
+function unfit(donning: string): string | undefined {
+  if (isAbsolute(donning)) return 'is not named relative to this file.';
+  return /\.ya?ml$/i.test(donning) ? undefined : 'is not the name of a procedure file (.yaml).';
+}
+
+async function plainFile(path: string): Promise<boolean> {
+  try {
+    return (await stat(path)).isFile();
+  } catch {
+    // Whatever keeps it from being looked at is told by reading it.
+    return true;
+  }
+}
+
+/** The donning, or what is wrong with it. */
+async function donningAt(io: Io, path: string, donning: string): Promise<Procedure | string> {
+  const reason = unfit(donning);
+  if (reason !== undefined) return reason;
+  if (!(await plainFile(path))) return 'is no plain file.';
+  const input = await readInput(io, path);
+  if ('fault' in input) return `cannot be read. ${input.fault.wrong}`;
+  const { procedure, diagnostics } = readProcedure(input.text, printable(donning));
+  const first = diagnostics.find(({ severity }) => severity === 'error');
+  if (!procedure) return `has errors${first ? `, the first in line ${first.line}` : ''}.`;
+  return procedure.kind === 'donning' ? procedure : 'is a doffing itself.';
+}
+
 /** The donning stands beside the doffing: its name is relative to the file that names it. */
 async function readDonning(io: Io, file: string, { donning }: Procedure): Promise<Partial<Subject>> {
   if (donning === undefined) return {};
-  const path = resolve(file === '-' ? '.' : dirname(file), donning);
-  const input = await readInput(io, path);
-  const name = printable(donning);
-  const bad = (wrong: string): Partial<Subject> => ({
+  const found = await donningAt(io, resolve(file === '-' ? '.' : dirname(file), donning), donning);
+  if (typeof found !== 'string') return { donning: found };
+  const wrong = `The donning "${printable(donning)}" that this procedure names ${found}`;
+  return {
     complaints: [
       {
         ...ofFault(printable(file), { code: 'donning-unreadable', severity: 'error', wrong, mend: '' }),
         mend: 'Until it is mended, nothing is said of how donning and doffing fit together.',
       },
     ],
-  });
-  if ('fault' in input) return bad(`The donning "${name}" that this procedure names: ${input.fault.wrong}`);
-  const { procedure, diagnostics } = readProcedure(input.text, name);
-  if (procedure) return { donning: procedure };
-  const first = diagnostics.find(({ severity }) => severity === 'error');
-  return bad(
-    `The donning "${name}" that this procedure names has errors${first ? `, the first in line ${first.line}` : ''}.`,
-  );
+  };
 }
 
 /** Reads a procedure file and what belongs to it. */

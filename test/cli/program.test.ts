@@ -1,6 +1,9 @@
 // The commands as a user meets them: what they print, what they refuse, and the exit status that scripts rely on.
+import { spawnSync } from 'node:child_process';
+import { writeFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
 import { faultOf } from '../../src/cli/input.ts';
+import { pipeChunks } from '../../src/cli/pipe.ts';
 import { CAUTIONS } from '../../src/words/index.ts';
 import { gloves, OPEN, run, withFiles } from './run.ts';
 
@@ -154,6 +157,59 @@ describe('files that cannot be read', () => {
     await withFiles({ 'gloves.yaml': text, 'donning.yaml': 'nothing: here\n' }, async (path) => {
       expect((await run(['check', path('gloves.yaml')])).err).toContain('has errors, the first in line 1');
     });
+  });
+});
+
+describe('what a procedure file may name', () => {
+  const named = async (donning: string, files: Readonly<Record<string, string>> = {}) => {
+    const text = gloves().replace('invented: true', `invented: true\ndonning: ${donning}`);
+    let said = { status: -1, out: '', err: '' };
+    await withFiles({ 'gloves.yaml': text, ...files }, async (path) => {
+      said = await run(['check', path('gloves.yaml')]);
+    });
+    return said;
+  };
+
+  test.each([
+    ['/etc/passwd', 'is not named relative to this file.'],
+    ['../../etc/passwd', 'is not the name of a procedure file (.yaml).'],
+    ['"-"', 'is not the name of a procedure file (.yaml).'],
+    ['nowhere.yaml', 'cannot be read. There is no such file.'],
+    ['gloves.yaml', 'is a doffing itself.'],
+    ['other.yaml', 'has errors, the first in line 1.'],
+  ])('not %s', async (donning, why) => {
+    const { status, out, err } = await named(donning, { 'other.yaml': 'root:x:0:0\n' });
+    expect(status).toBe(2);
+    expect(flat(err)).toContain(why);
+    // Nothing of what stands in the other file is shown.
+    expect(out + err).not.toContain('root:x');
+    expect(out).toContain('Gloves only (invented)');
+  });
+});
+
+describe('pipes', () => {
+  const withPipe = async (use: (pipe: string) => Promise<void>): Promise<void> =>
+    withFiles({}, async (path) => {
+      const pipe = path('pipe');
+      expect(spawnSync('mkfifo', [pipe]).status).toBe(0);
+      await use(pipe);
+    });
+
+  test('what is written into a pipe is read to its end', async () => {
+    await withPipe(async (pipe) => {
+      const writer = writeFile(pipe, gloves());
+      const { status, out } = await run(['check', pipe]);
+      await writer;
+      expect([status, out]).toEqual([0, expect.stringContaining('Gloves only (invented)')]);
+    });
+  });
+
+  test('a pipe into which nobody writes is given up, and said so', async () => {
+    await withPipe(async (pipe) => {
+      const reading = pipeChunks(pipe, 100).next();
+      await expect(reading).rejects.toMatchObject({ code: 'ESILENT' });
+    });
+    expect(faultOf(Object.assign(new Error('x'), { code: 'ESILENT' })).fault.code).toBe('file-silent');
   });
 });
 
