@@ -143,17 +143,50 @@ test('findings are filtered, and what is left out is counted', async ({ page }) 
   await expect(page.getByText(/[1-9]\d* not shown/)).toBeVisible();
 });
 
-test('a file with errors says where, what and how to mend it', async ({ page }, info) => {
+async function openText(page: Page, text: string): Promise<void> {
   await page.goto('/');
-  const text = 'doffline: 1\ntitle: Broken\nkind: dofing\n';
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: /Open a file/ }).click();
   await (await chooser).setFiles({ name: 'own.yaml', mimeType: 'text/yaml', buffer: Buffer.from(text) });
+}
+
+test('a file with errors says where, what and how to mend it', async ({ page }, info) => {
+  await openText(page, 'doffline: 1\ntitle: Broken\nkind: dofing\n');
   await expect(page.getByRole('heading', { name: /cannot be checked yet/ })).toBeVisible();
   await expect(page.getByText(/Line 3, column 7/)).toBeVisible();
   await expect(page.getByText(/Did you mean "doffing"/)).toBeVisible();
   expect(await violationsOf(page)).toEqual([]);
   await page.screenshot({ path: screenOf(info, 'errors') });
+});
+
+const HOSTILE = (steps: string): string => `doffline: 1
+title: "<img src=x onerror=document.body.remove()> (invented)"
+kind: doffing
+version: "1"
+invented: true
+people: {wearer: {wears: [gown, gloves]}}
+room: {zones: {patient-room: patient, doffing-area: doffing, clean-side: clean}}
+products: [alcohol-hand-rub]
+steps:
+${steps}`;
+
+test('what a file says is shown as text and never run', async ({ page }) => {
+  const complaints = complaintsOf(page);
+  await openText(page, HOSTILE('  - {do: say, note: "<script>document.body.remove()</script>"}\n'));
+  await expect(page.getByRole('heading', { level: 1, name: /<img src=x/ })).toBeVisible();
+  await expect(page.getByText('<script>document.body.remove()</script>')).toBeVisible();
+  expect(complaints).toEqual([]);
+});
+
+test('a procedure beyond every size says what was left undone', async ({ page }, info) => {
+  const complaints = complaintsOf(page);
+  await openText(page, HOSTILE('  - {do: sanitise, with: alcohol-hand-rub}\n'.repeat(2000)));
+  await expect(page.getByRole('list', { name: 'What the check left undone' })).toBeVisible();
+  await expect(page.getByText('not looked at').first()).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Findings' })).toBeVisible();
+  expect(await violationsOf(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+  await page.screenshot({ path: screenOf(info, 'undone') });
 });
 
 test('everything that is pressed is large enough for a finger', async ({ page }) => {
