@@ -20,8 +20,8 @@ export const LIMITS = {
   blends: 1_000_000_000,
 } as const;
 
-/** What a trial costs beside its pairs, in the same coin: for each of its steps, and for each node looked through. */
-export const TRIAL_COST = { step: 15, node: 1 / 64, surface: 1 / 8 } as const;
+/** What a trial costs beside its pairs, in the same coin: for each of its steps, and for each surface. */
+export const TRIAL_COST = { step: 15, surface: 1 / 8 } as const;
 
 /** A part of the check that was left undone, or done in part, and why. */
 export interface Limit {

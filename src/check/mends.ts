@@ -8,7 +8,7 @@ import type { Edit } from './edit.ts';
 import { isTangled, type Limit, LIMITS, TRIAL_COST, within } from './limits.ts';
 import type { Finding, FindingKind, Measure, Mend } from './finding.ts';
 import { compareMeasures } from './measure.ts';
-import { type Score, scoreOf } from './score.ts';
+import { type Score, scoreOf, type Tables, tablesOf } from './score.ts';
 import { tryEdit, type Trial } from './trial.ts';
 
 /** The trial as something that practice can be checked on. */
@@ -22,7 +22,8 @@ function asCompiled(analysis: Analysis, trial: Trial): Compiled {
   };
 }
 
-export function scoreTrial(analysis: Analysis, edit: Edit): Score {
+/** `tables`: what is known of the analysis' diagram, which must have forgotten nothing since. */
+export function scoreTrial(analysis: Analysis, edit: Edit, tables?: Tables): Score {
   const trial = tryEdit(analysis, edit);
   return scoreOf({
     procedure: trial.procedure,
@@ -32,6 +33,7 @@ export function scoreTrial(analysis: Analysis, edit: Edit): Score {
     departures: departures(asCompiled(analysis, trial)),
     diagram: analysis.diagram,
     judged: trial.judged,
+    ...(tables ? { tables } : {}),
   });
 }
 
@@ -127,12 +129,10 @@ export interface Mended {
   readonly limits: readonly Limit[];
 }
 
-/** What one trial costs beside the pairs it needs: every step is asked about practice, every node looked through. */
+/** What one trial costs beside the pairs it needs: every step is asked about practice, every surface judged. */
 function charge({ compiled, diagram }: Analysis): void {
   const { steps, surfaces } = compiled.plan;
-  diagram.spend(
-    steps.length * TRIAL_COST.step + diagram.count * TRIAL_COST.node + surfaces.length * TRIAL_COST.surface,
-  );
+  diagram.spend(steps.length * TRIAL_COST.step + surfaces.length * TRIAL_COST.surface);
 }
 
 /** Tries edits once each, while work is allowed. */
@@ -141,11 +141,12 @@ function trier(analysis: Analysis): {
   readonly spent: () => boolean;
 } {
   const scores = new Map<string, Score>();
+  const tables = tablesOf(analysis.diagram);
   let spent = false;
   const attempt = (edit: Edit): Score | undefined => {
     try {
       charge(analysis);
-      return scoreTrial(analysis, edit);
+      return scoreTrial(analysis, edit, tables);
     } catch (error) {
       if (!isTangled(error)) throw error;
       spent = true;

@@ -3,14 +3,14 @@
 import type { BasicEvent, Surface } from '../contacts/plan.ts';
 import type { Performed } from '../contacts/interpret.ts';
 import type { Procedure } from '../domain/procedure.ts';
-import { leastEvents } from '../engine/barriers.ts';
-import { chancesOf } from '../engine/chance.ts';
+import { ChanceTable } from '../engine/chanceTable.ts';
 import type { Diagram } from '../engine/diagram.ts';
 import { aloneIn, evaluate, union } from '../engine/walk.ts';
 import { isAccepted } from './acceptance.ts';
 import { CLASS_GROUPS } from './analysis.ts';
 import { eventChances } from './chances.ts';
 import type { Measure } from './finding.ts';
+import { LeastTable } from './leastTable.ts';
 import { secondsOf } from './measure.ts';
 
 /** A departure as the score needs it: which rule, at which step. */
@@ -19,6 +19,17 @@ export interface ScoredDeparture {
   readonly step: number;
 }
 
+/** Of every node of a diagram that only grows: so a trial pays for the nodes it makes, not for those of all before it. */
+export interface Tables {
+  readonly least: LeastTable;
+  readonly chance: ChanceTable;
+}
+
+export const tablesOf = (diagram: Diagram): Tables => ({
+  least: new LeastTable(diagram),
+  chance: new ChanceTable(diagram, []),
+});
+
 export interface Scored {
   readonly procedure: Procedure;
   readonly surfaces: readonly Surface[];
@@ -26,6 +37,8 @@ export interface Scored {
   readonly performed: readonly Performed[];
   readonly departures: readonly ScoredDeparture[];
   readonly diagram: Diagram;
+  /** What is known of the diagram's nodes already; made anew where absent. */
+  readonly tables?: Tables;
   /** Per surface: the condition it is judged by. */
   readonly judged: ArrayLike<number>;
 }
@@ -50,29 +63,24 @@ const four = (values: readonly number[]): Four => [
   values[3] ?? 0,
 ];
 
-function barriersBySurface(scored: Scored): Map<string, number | null> {
-  const watched = scored.surfaces
-    .map((surface, index) => ({ surface, index }))
-    .filter(({ surface }) => surface.protected);
-  const least = leastEvents(
-    scored.diagram,
-    watched.map(({ index }) => scored.judged[index] ?? 0),
-  );
-  return new Map(
-    watched.map(({ surface }, at) => [surface.id, (least[at] ?? -1) < 0 ? null : (least[at] ?? 0)]),
-  );
+function barriersBySurface(scored: Scored, { least }: Tables): Map<string, number | null> {
+  const found = new Map<string, number | null>();
+  scored.surfaces.forEach((surface, index) => {
+    if (!surface.protected) return;
+    const events = least.of(scored.judged[index] ?? 0);
+    found.set(surface.id, events === Infinity ? null : events);
+  });
+  return found;
 }
 
-function groupChances(scored: Scored): readonly number[] {
-  const roots = CLASS_GROUPS.map((group) =>
-    union(
-      scored.diagram,
-      scored.surfaces.flatMap((surface, index) =>
-        surface.protected && group.includes(surface.class) ? [scored.judged[index] ?? 0] : [],
-      ),
-    ),
-  );
-  return [...chancesOf(scored.diagram, roots, eventChances(scored.events, scored.procedure.policy))];
+function groupChances(scored: Scored, { chance }: Tables): readonly number[] {
+  chance.know(eventChances(scored.events, scored.procedure.policy));
+  return CLASS_GROUPS.map((group) => {
+    const roots = scored.surfaces.flatMap((surface, index) =>
+      surface.protected && group.includes(surface.class) ? [scored.judged[index] ?? 0] : [],
+    );
+    return chance.of(union(scored.diagram, roots));
+  });
 }
 
 function keysOf(scored: Scored, barriers: ReadonlyMap<string, number | null>): Set<string> {
@@ -116,7 +124,8 @@ function loner(scored: Scored): Score['alone'] {
 
 /** Scores one procedure, worked out. Valid as long as its diagram forgets nothing. */
 export function scoreOf(scored: Scored): Score {
-  const barriers = barriersBySurface(scored);
+  const tables = scored.tables ?? tablesOf(scored.diagram);
+  const barriers = barriersBySurface(scored, tables);
   const open = CLASS_GROUPS.map(
     (group) =>
       scored.surfaces.filter((surface) => group.includes(surface.class) && barriers.get(surface.id) === 0)
@@ -126,7 +135,7 @@ export function scoreOf(scored: Scored): Score {
   const measure: Measure = {
     impossible: scored.performed.reduce((sum, result) => sum + result.problems.length, 0),
     open: four(open),
-    chance: four(groupChances(scored)),
+    chance: four(groupChances(scored, tables)),
     departures: scored.departures.filter(
       ({ rule, step }) => !isAccepted(accepted, rule, scored.performed[step]?.step.id),
     ).length,

@@ -192,7 +192,7 @@ export function tryVariants(analysis: Analysis, edits: Iterable<Edit>): readonly
 }
 
 /** Up to so many steps and nodes all variants are expected to be tried. */
-const USUAL = { steps: 100, nodes: 10_000 } as const;
+const USUAL = { steps: 100, nodes: 20_000 } as const;
 
 /** Findings about order and omission, and what was left untried. */
 export function orderAndOmission(analysis: Analysis): {

@@ -6,7 +6,7 @@ import { eventChances } from '../check/chances.ts';
 import { Diagram, FALSE, TRUE } from '../engine/diagram.ts';
 import { PairCache } from '../engine/nodeTable.ts';
 import { stepOnce, UNWATCHED } from '../engine/propagate.ts';
-import { ChanceTable } from './chanceTable.ts';
+import { ChanceTable } from '../engine/chanceTable.ts';
 import type { Graph } from './graph.ts';
 import type { Setting } from './setting.ts';
 

@@ -50,7 +50,7 @@ function conductOf(setting: Setting, performed: readonly Performed[], ended: num
 }
 
 /** The steps by which a node was first reached. */
-export function pathTo(node: Node): readonly Performed[] {
+function pathTo(node: Node): readonly Performed[] {
   const back: (readonly Performed[])[] = [];
   for (let arc = node.via; arc; arc = arc.from.via) back.push(arc.performed);
   return back.reverse().flat();

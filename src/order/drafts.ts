@@ -5,6 +5,7 @@ import { type ItemGroup, type ItemId, itemKind } from '../domain/items.ts';
 import { SIDES } from '../domain/places.ts';
 import type { Step } from '../domain/procedure.ts';
 import { techniquesFor, type Technique, type TechniqueId } from '../domain/techniques/index.ts';
+import { forItem } from '../practice/declared.ts';
 import type { Flags } from './flags.ts';
 import { isEquipment, keptFor, productsFor, type Setting } from './setting.ts';
 
@@ -83,11 +84,15 @@ interface Act {
   readonly items: readonly ItemId[];
 }
 
+/** Whether a technique departs only from what may be departed from; the rest is asked once it is carried out. */
+const admissible = ({ setting }: Place, { breaks = [] }: Technique, item: ItemId | undefined): boolean =>
+  setting.allowed === undefined || breaks.every((rule) => setting.allowed?.has(forItem(rule, item)) === true);
+
 function acts(place: Place, { kind, action, items }: Act): readonly Draft[] {
   const name = `${kind}-${items.join('-')}`;
   const glove = items.some((item) => itemKind(item).group === 'glove');
   return techniquesFor(action, items)
-    .filter(({ id }) => id !== 'peel-one')
+    .filter((technique) => technique.id !== 'peel-one' && admissible(place, technique, items[0]))
     .flatMap((technique) =>
       postures(place, technique).flatMap((before) =>
         helpersFor(place, technique).map((helper): Draft => {
@@ -175,7 +180,7 @@ function shoeWipes(place: Place): readonly Draft[] {
   const [chosen] = productsFor(setting, ['equipment']);
   if (flags.wiped || !shod || covered || !chosen || rest(place, body.id, 'wipe', ['shoes'])) return [];
   return techniquesFor('wipe', ['shoes'])
-    .filter(({ needs }) => needs?.includes('seated'))
+    .filter((technique) => technique.needs?.includes('seated') && admissible(place, technique, 'shoes'))
     .flatMap((technique) =>
       postures(place, technique, true).map((before): Draft => {
         const fields = { action: 'wipe', items: ['shoes'], product: chosen } as const;

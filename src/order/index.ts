@@ -15,7 +15,7 @@ import { type Best, type Searched, search } from './search.ts';
 import { isEquipment, type Setting, settingOf } from './setting.ts';
 import { blocksOf, measureOf, withoutIdle, withSteps } from './written.ts';
 
-export { type Choice, CHOICE_KINDS, type ChoiceKind, type Outcome, OUTCOMES } from './choices.ts';
+export { type Choice, CHOICE_KINDS, OUTCOMES } from './choices.ts';
 export { type Difference, FIGURES, type FigureName } from './figures.ts';
 
 export interface OrderOptions {
@@ -86,13 +86,13 @@ function attempt(
   free: boolean,
 ): Found | undefined {
   const { pinned = [], gloveChanges, tried = MOST_TRIED, milliseconds = Infinity } = options;
+  const until = Date.now() + milliseconds;
   const setting = settingOf(procedure, {
     agent,
     pinned,
     free,
     ...(gloveChanges === undefined ? {} : { gloveChanges }),
   });
-  const until = Date.now() + milliseconds;
   const graph = graphOf(setting, MOST_SCENES);
   const none: Found = {
     setting,
@@ -115,10 +115,21 @@ function attempt(
   }
 }
 
-function attempted(procedure: Procedure, agent: Agent, options: OrderOptions, beat: Measure | undefined) {
+const standsOpen = ({ open }: Measure): boolean => open.some((count) => count > 0);
+
+/** With the given departures only; with any where that leads to no end, or leaves a route open that others may close. */
+function attempted(
+  procedure: Procedure,
+  agent: Agent,
+  options: OrderOptions,
+  beat: Measure | undefined,
+): { readonly found: Found | undefined; readonly free: boolean } {
+  const from = Date.now();
   const strict = options.free ? undefined : attempt(procedure, agent, options, beat, false);
-  if (strict) return { found: strict, free: false };
-  return { found: attempt(procedure, agent, options, beat, true), free: true };
+  if (strict && !(strict.best && standsOpen(strict.best.measure))) return { found: strict, free: false };
+  const milliseconds = (options.milliseconds ?? Infinity) - (Date.now() - from);
+  const free = attempt(procedure, agent, { ...options, milliseconds }, strict?.best?.measure ?? beat, true);
+  return strict && !free?.best ? { found: strict, free: false } : { found: free, free: true };
 }
 
 function givenMeasure(procedure: Procedure, agent: Agent): Measure {

@@ -1,6 +1,6 @@
 // The search: partial orders scene by scene, the ones that need not be followed dropped (front.ts), the ones that cannot end better
-// than what is known cut off (bounds.ts). A narrow pass or two first, for something good to compare with; then the whole,
-// which proves. Past its limits it goes on narrowly and says what it left: the least that the dropped could have been.
+// than what is known cut off (bounds.ts). A dive or two first, for something good to compare with; then the whole,
+// which proves. At its limits it dives on from the best and says what it left: the least that the rest could have been.
 import type { Measure } from '../check/finding.ts';
 import { compareMeasures } from '../check/measure.ts';
 import { Tangled } from '../engine/nodeTable.ts';
@@ -33,131 +33,164 @@ export interface Searched {
   readonly dropped: number;
 }
 
-/** Widths of the passes that only look for something good. */
-const NARROW = [2, 12] as const;
-/** How it goes on past its limits. */
-const NARROW_ON = 4;
+/** Partial orders kept per move in the dives that only look for something good. */
+const DIVES = [4, 24] as const;
 /** Conditions after which the diagram is swept. */
 const SWEEP_AT = 1 << 20;
 
-interface PassOptions {
-  readonly best?: Best | undefined;
-  readonly beat: Measure | undefined;
-  /** Whether it is time to go on narrowly. */
-  readonly stop: (tried: number) => boolean;
-}
-
-class Pass {
+/** One search over a graph: what it knows and has left. */
+class Course {
   tried = 0;
   dropped = 0;
   left: Measure | undefined;
   best: Best | undefined;
   readonly #world: World;
   readonly #bounds: Bounds;
-  readonly #options: PassOptions;
-  readonly #fronts = new Map<Node, Begun[]>();
+  readonly #beat: Measure | undefined;
 
-  constructor(world: World, bounds: Bounds, options: PassOptions) {
+  constructor(world: World, bounds: Bounds, beat: Measure | undefined) {
     this.#world = world;
     this.#bounds = bounds;
-    this.#options = options;
-    this.best = options.best;
+    this.#beat = beat;
   }
 
-  /** What an order has to be better than. */
-  get #goal(): Measure | undefined {
-    return this.best?.measure ?? this.#options.beat;
+  /** Move by move, only the most promising. */
+  dive(from: readonly Begun[], width: number, stop: () => boolean): void {
+    let layer = [...from];
+    while (layer.length > 0 && !stop()) {
+      const next: Begun[] = [];
+      for (const begun of layer) {
+        if (stop()) return;
+        if (nodeOf(this.#bounds, begun).done) this.#end(begun);
+        else
+          for (const arc of this.#bounds.arcs(nodeOf(this.#bounds, begun)))
+            next.push(...this.#follow(begun, arc));
+      }
+      const hopeful = next.filter(({ least }) => !this.#hopeless(least));
+      layer = hopeful.sort((a, b) => compareMeasures(a.least, b.least)).slice(0, width);
+      this.#sweep(layer);
+    }
+  }
+
+  /** Scene by scene, everything that may be best; what is left when it has to stop. */
+  prove(stop: () => boolean): readonly Begun[] {
+    const fronts = new Map<Node, Begun[]>(
+      this.start().map((begun) => [nodeOf(this.#bounds, begun), [begun]]),
+    );
+    for (const node of this.#bounds.inOrder) {
+      const front = fronts.get(node) ?? [];
+      const hopeful = front.filter(({ least }) => !this.#hopeless(least));
+      this.dropped += front.length - hopeful.length;
+      hopeful.sort((a, b) => compareMeasures(a.least, b.least));
+      for (const [at, begun] of hopeful.entries()) {
+        if (stop()) {
+          fronts.set(node, hopeful.slice(at));
+          return this.#unfinished(fronts);
+        }
+        if (node.done) this.#end(begun);
+        else this.#spread(fronts, node, begun);
+      }
+      fronts.delete(node);
+      this.#sweep([...fronts.values()].flat());
+    }
+    return [];
+  }
+
+  /** Before the first move; nothing where no way leads to an end. */
+  start(): readonly Begun[] {
+    const [first] = this.#bounds.inOrder;
+    const ahead = first && this.#bounds.ahead[first.index];
+    if (!ahead) return [];
+    const reached = beginningOf(this.#world);
+    const cost = { seconds: 0, departures: 0 };
+    return [{ ...reached, ...cost, link: undefined, least: leastMeasure(this.#world, reached, cost, ahead) }];
+  }
+
+  /** Notes what these could have ended with. */
+  leave(begun: readonly Begun[]): void {
+    for (const { least } of begun)
+      if (!this.#hopeless(least) && (!this.left || compareMeasures(least, this.left) < 0)) this.left = least;
+  }
+
+  #unfinished(fronts: ReadonlyMap<Node, readonly Begun[]>): readonly Begun[] {
+    const rest = [...fronts.values()].flat();
+    return rest
+      .filter(({ least }) => !this.#hopeless(least))
+      .sort((a, b) => compareMeasures(a.least, b.least));
   }
 
   #hopeless(least: Measure): boolean {
-    const goal = this.#goal;
+    const goal = this.best?.measure ?? this.#beat;
     return goal !== undefined && compareMeasures(least, goal) >= 0;
   }
 
-  /** Not followed, though it might have been better. */
-  #leave(least: Measure): void {
-    if (!this.left || compareMeasures(least, this.left) < 0) this.left = least;
-  }
-
-  run(width: number): void {
-    try {
-      this.#open();
-      for (const node of this.#bounds.inOrder) this.#visit(node, width);
-    } catch (error) {
-      if (!(error instanceof Tangled)) throw error;
-      for (const front of this.#fronts.values()) for (const { least } of front) this.#leave(least);
+  #spread(fronts: Map<Node, Begun[]>, node: Node, begun: Begun): void {
+    for (const arc of this.#bounds.arcs(node)) {
+      const live = this.#bounds.ahead[arc.to.index]?.live ?? NOTHING;
+      const front = fronts.get(arc.to) ?? [];
+      fronts.set(arc.to, front);
+      this.tried += 1;
+      const followed = this.#follow(begun, arc);
+      const kept = followed.filter((one) => join(this.#world, front, one, live));
+      if (kept.length === 0) this.dropped += 1;
     }
-    if (this.left && this.#hopeless(this.left)) this.left = undefined;
   }
 
-  #open(): void {
-    const [first] = this.#bounds.inOrder;
-    const ahead = first && this.#bounds.ahead[first.index];
-    if (!first || !ahead) return;
-    const reached = beginningOf(this.#world);
-    const cost = { seconds: 0, departures: 0 };
+  /** One move further; nothing where that cannot be best any more. */
+  #follow(begun: Begun, arc: Arc): readonly Begun[] {
+    const ahead = this.#bounds.ahead[arc.to.index];
+    if (!ahead) return [];
+    const reached = reach(this.#world, begun, arc.operations);
+    const cost = { seconds: begun.seconds + arc.seconds, departures: begun.departures + arc.departures };
     const least = leastMeasure(this.#world, reached, cost, ahead);
-    this.#fronts.set(first, [{ ...reached, ...cost, link: undefined, least }]);
-  }
-
-  #visit(node: Node, width: number): void {
-    const front = this.#fronts.get(node);
-    if (!front) return;
-    const hopeful = front.filter(({ least }) => !this.#hopeless(least));
-    this.dropped += front.length - hopeful.length;
-    const sorted = hopeful.sort((a, b) => compareMeasures(a.least, b.least));
-    for (const [at, begun] of sorted.entries()) {
-      if (at >= width || (at >= NARROW_ON && this.#options.stop(this.tried))) this.#leave(begun.least);
-      else if (node.done) this.#end(begun);
-      else for (const arc of this.#bounds.arcs(node)) this.#follow(begun, arc);
-    }
-    this.#fronts.delete(node);
-    if (this.#world.diagram.count > SWEEP_AT) this.#sweep();
-  }
-
-  #follow(begun: Begun, arc: Arc): void {
-    const [world, bounds] = [this.#world, this.#bounds];
-    const ahead = bounds.ahead[arc.to.index];
-    if (!ahead) return;
-    this.tried += 1;
-    const reached = reach(world, begun, arc.operations);
-    const cost = {
-      seconds: begun.seconds + arc.seconds,
-      departures: begun.departures + arc.departures,
-    };
-    const least = leastMeasure(world, reached, cost, ahead);
-    const link: Link = { arc, before: begun.link };
-    const front = this.#fronts.get(arc.to) ?? [];
-    this.#fronts.set(arc.to, front);
-    if (this.#hopeless(least) || !join(world, front, { ...reached, ...cost, link, least }, ahead.live))
-      this.dropped += 1;
+    if (this.#hopeless(least)) return [];
+    return [{ ...reached, ...cost, link: { arc, before: begun.link }, least }];
   }
 
   #end(begun: Begun): void {
-    const world = this.#world;
-    const { ever, open } = ended(world, begun);
-    const [a, b, c, d] = ever.map((condition) => world.chances.of(condition));
+    const { ever, open } = ended(this.#world, begun);
+    const [a = 0, b = 0, c = 0, d = 0] = ever.map((condition) => this.#world.chances.of(condition));
     const measure: Measure = {
       impossible: 0,
-      open: openPerClass(world, open),
-      chance: [a ?? 0, b ?? 0, c ?? 0, d ?? 0],
+      open: openPerClass(this.#world, open),
+      chance: [a, b, c, d],
       departures: begun.departures,
       seconds: begun.seconds,
     };
     if (!this.#hopeless(measure)) this.best = { measure, arcs: arcsOf(begun.link) };
   }
 
-  #sweep(): void {
-    const begun = [...this.#fronts.values()].flat();
+  #sweep(held: readonly Begun[]): void {
+    if (this.#world.diagram.count <= SWEEP_AT) return;
     const ahead: Held[] = this.#bounds.ahead.flatMap((one) => (one ? [one.ever] : []));
-    sweep(this.#world, [...ahead, ...begun.flatMap(({ state, ever }): Held[] => [state, ever])]);
+    sweep(this.#world, [...ahead, ...held.flatMap(({ state, ever }): Held[] => [state, ever])]);
   }
+}
+
+const NOTHING = new Int32Array();
+
+/** Where a partial order stands. */
+function nodeOf({ inOrder }: Bounds, { link }: Begun): Node {
+  const node = link ? link.arc.to : inOrder[0];
+  if (!node) throw new RangeError('a graph without a scene');
+  return node;
 }
 
 function arcsOf(link: Link | undefined): readonly Arc[] {
   const arcs: Arc[] = [];
   for (let one = link; one; one = one.before) arcs.push(one.arc);
   return arcs.reverse();
+}
+
+/** Runs it; false where the conditions grew past what can be worked out. */
+function untangled(work: () => void): boolean {
+  try {
+    work();
+    return true;
+  } catch (error) {
+    if (error instanceof Tangled) return false;
+    throw error;
+  }
 }
 
 /** The best order by the arcs of the bounds' graph that beats `beat`, and whether that is proved. */
@@ -169,20 +202,17 @@ export function search(
 ): Searched {
   const until = Date.now() + limits.milliseconds;
   const late = (): boolean => Date.now() > until;
-  let best: Best | undefined;
-  for (const width of NARROW) {
-    const pass = new Pass(world, bounds, { best, beat, stop: late });
-    pass.run(width);
-    best = pass.best;
-  }
-  const whole = new Pass(world, bounds, { best, beat, stop: (tried) => tried > limits.tried || late() });
-  whole.run(Infinity);
-  const { left, tried, dropped } = whole;
-  return {
-    ...(whole.best ? { best: whole.best } : {}),
-    proved: left === undefined,
-    ...(left ? { left } : {}),
-    tried,
-    dropped,
-  };
+  const course = new Course(world, bounds, beat);
+  const whole = untangled(() => {
+    for (const width of DIVES) course.dive(course.start(), width, late);
+    const rest = course.prove(() => course.tried > limits.tried || late());
+    course.dive(rest.slice(0, REST), REST, () => false);
+    course.leave(rest);
+  });
+  if (!whole) course.leave(course.start());
+  const { best, left, tried, dropped } = course;
+  return { ...(best ? { best } : {}), proved: left === undefined, ...(left ? { left } : {}), tried, dropped };
 }
+
+/** Partial orders from which it dives on when it has to stop. */
+const REST = 2;

@@ -22,7 +22,8 @@ const INSTEAD: readonly Instead[] = [
   },
 ];
 
-const forItem = (rule: PracticeRuleId, item: ItemId | undefined): PracticeRuleId =>
+/** The rule that a technique departs from when it is done to this item. */
+export const forItem = (rule: PracticeRuleId, item: ItemId | undefined): PracticeRuleId =>
   INSTEAD.find((entry) => entry.rule === rule && entry.item === item)?.instead ?? rule;
 
 /** Techniques that depart from a rule, by id. */

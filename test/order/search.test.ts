@@ -24,8 +24,10 @@ import {
 
 const LIMITS = { tried: 1e6, milliseconds: Infinity };
 
-const ENSEMBLES: readonly (readonly [string, readonly ItemId[], Parameters<typeof groundOf>[1]?])[] = [
-  ['mask, goggles and gloves', ['surgical-mask', 'goggles', 'gloves']],
+type Options = Parameters<typeof groundOf>[1];
+
+const ENSEMBLES: readonly (readonly [string, readonly ItemId[], Options])[] = [
+  ['mask, goggles and gloves', ['surgical-mask', 'goggles', 'gloves'], {}],
   ['gown and gloves', ['gown', 'gloves'], { gloveChanges: 1 }],
   ['mask, gown and gloves', ['surgical-mask', 'gown', 'gloves'], { free: false }],
   [
@@ -36,8 +38,7 @@ const ENSEMBLES: readonly (readonly [string, readonly ItemId[], Parameters<typeo
   ['boot covers, gown, mask and gloves', ['boot-covers', 'gown', 'surgical-mask', 'gloves'], { free: false }],
 ];
 
-const ground = (wears: readonly ItemId[], options: Parameters<typeof groundOf>[1]): Ground =>
-  groundOf(dressed(wears), options);
+const ground = (wears: readonly ItemId[], options: Options): Ground => groundOf(dressed(wears), options);
 
 const close = (a: Measure, b: Measure): void => {
   expect([a.impossible, a.open, a.departures, a.seconds]).toEqual([

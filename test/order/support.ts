@@ -44,13 +44,9 @@ export function groundOf(given: Procedure, options: Partial<SettingOptions> = {}
 }
 
 /** Every order that comes to an end, as its moves. */
-export function* ordersFrom(
-  { bounds }: Ground,
-  node: Node,
-  so: readonly Arc[] = [],
-): Generator<readonly Arc[]> {
+export function* ordersFrom(ground: Ground, node: Node, so: readonly Arc[] = []): Generator<readonly Arc[]> {
   if (node.done) yield so;
-  else for (const arc of bounds.arcs(node)) yield* ordersFrom({ bounds }, arc.to, [...so, arc]);
+  else for (const arc of ground.bounds.arcs(node)) yield* ordersFrom(ground, arc.to, [...so, arc]);
 }
 
 /** The procedure of an order, before anything idle is left out. */

@@ -30,7 +30,7 @@ const FIGURE_NAMES: Readonly<Record<FigureName, string>> = {
   seconds: 'the time',
 };
 
-function valueOf(figure: FigureName, value: number): string {
+function figureValue(figure: FigureName, value: number): string {
   if (figure === 'seconds') return duration(value);
   return figure.startsWith('chance') ? percent(value) : String(value);
 }
@@ -40,7 +40,7 @@ const status = (figure: FigureName): string =>
 
 /** 'the chance of reaching skin rises from 0.4 % to 0.9 % (judgement)'. */
 export function differenceWords({ figure, from, to }: Difference): string {
-  const [before, after] = [valueOf(figure, from), valueOf(figure, to)];
+  const [before, after] = [figureValue(figure, from), figureValue(figure, to)];
   const verb = to > from ? 'rises' : 'falls';
   const slightly = before === after;
   const how = slightly ? `${verb} by less than ${before} shows` : `${verb} from ${before} to ${after}`;
@@ -106,7 +106,7 @@ export function proofSentence({ proved, gap, kept, explored }: OrderResult): str
   const { figure, from, to } = gap ?? { figure: 'seconds', from: 0, to: 0 };
   return (
     `Not proved: orders that were not followed could still be better than ${what}. The gap: ` +
-    `${FIGURE_NAMES[figure]} is ${valueOf(figure, to)}, and no admissible order is below ${valueOf(figure, from)}${status(figure)} (${tried} tried).`
+    `${FIGURE_NAMES[figure]} is ${figureValue(figure, to)}, and no admissible order is below ${figureValue(figure, from)}${status(figure)} (${tried} tried).`
   );
 }
 

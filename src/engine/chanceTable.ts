@@ -1,10 +1,10 @@
 // The chance of every node of a growing diagram, worked out once per node: children are made before their parents, so each
 // new node is one step.
-import { type Diagram, TRUE } from '../engine/diagram.ts';
+import { type Diagram, TRUE } from './diagram.ts';
 
 export class ChanceTable {
   readonly #diagram: Diagram;
-  readonly #p: ArrayLike<number>;
+  #p: ArrayLike<number>;
   #chance = new Float64Array(1 << 12);
   #known = 2;
 
@@ -14,6 +14,12 @@ export class ChanceTable {
     this.#chance[TRUE] = 1;
   }
 
+  /** Takes in events that came up since; the chances of those known before must be the same. */
+  know(p: ArrayLike<number>): void {
+    this.#p = p;
+  }
+
+  /** Chance of a condition all of whose events are known. */
   of(root: number): number {
     if (root >= this.#known) this.#learn();
     return this.#chance[root]!;
