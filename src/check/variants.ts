@@ -138,7 +138,7 @@ function tryVariant(trying: Trying, edit: Edit): WorseVariant | undefined {
   return { edit, step, worse };
 }
 
-const FORGET_AT = 1 << 17;
+const FORGET_AT = 1 << 16;
 
 /** What one variant costs beside the pairs it needs. */
 function glance({ compiled, diagram }: Analysis): void {

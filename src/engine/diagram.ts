@@ -15,8 +15,8 @@ export const TRUE: Node = 1;
 export class Diagram extends NodeTable {
   /** Number of events known. */
   variables: number;
-  #and = new PairCache();
-  #or = new PairCache();
+  #and = new PairCache(this);
+  #or = new PairCache(this);
 
   constructor(variables: number) {
     super();

@@ -18,7 +18,7 @@ export class Families extends NodeTable {
   readonly diagram: Diagram;
   #minimal = new Int32Array(0);
   #seen = 0;
-  #less = new PairCache();
+  #less = new PairCache(this);
 
   constructor(diagram: Diagram) {
     super();

@@ -4,6 +4,8 @@
 
 const FIRST_NODES = 1 << 12;
 const FIRST_RESULTS = 1 << 12;
+/** What fits the processor's own cache; more only for diagrams that need it. */
+const USUAL_RESULTS = 1 << 16;
 const MOST_RESULTS = 1 << 22;
 
 const mix = (a: number, b: number, c: number): number => {
@@ -128,36 +130,48 @@ export class NodeTable {
 
 /** Results by pair of nodes, the first never 0; a later pair may push out an earlier one. */
 export class PairCache {
-  #keys = new Int32Array(FIRST_RESULTS * 2);
-  #results = new Int32Array(FIRST_RESULTS);
-  #kept = 0;
+  /** Four places for each result: the pair, the result, and one that keeps the four in one line of the processor's cache. */
+  #kept = new Int32Array(FIRST_RESULTS * 4);
+  #mask = FIRST_RESULTS - 1;
+  #since = 0;
+  readonly #nodes: { readonly count: number };
+
+  /** `nodes`: whose nodes they are; a cache far larger than they need is slower than one that forgets. */
+  constructor(nodes: { readonly count: number }) {
+    this.#nodes = nodes;
+  }
 
   /** The kept result, or -1. */
   get(a: number, b: number): number {
-    const slot = mix(a, b, 7) & (this.#results.length - 1);
-    return this.#keys[slot * 2] === a && this.#keys[slot * 2 + 1] === b ? this.#results[slot]! : -1;
+    const kept = this.#kept;
+    const at = (mix(a, b, 7) & this.#mask) << 2;
+    return kept[at] === a && kept[at + 1] === b ? kept[at + 2]! : -1;
   }
 
   /** Keeps a result; grows with the work, for the pairs asked about may far outnumber the nodes made. */
   set(a: number, b: number, result: number): void {
-    if (++this.#kept > this.#results.length && this.#results.length < MOST_RESULTS) this.#grow();
-    const slot = mix(a, b, 7) & (this.#results.length - 1);
-    this.#keys[slot * 2] = a;
-    this.#keys[slot * 2 + 1] = b;
-    this.#results[slot] = result;
+    if (++this.#since > this.#mask) this.#grow();
+    const kept = this.#kept;
+    const at = (mix(a, b, 7) & this.#mask) << 2;
+    kept[at] = a;
+    kept[at + 1] = b;
+    kept[at + 2] = result;
   }
 
   clear(): void {
-    this.#keys.fill(0);
+    this.#kept.fill(0);
   }
 
   #grow(): void {
-    const [keys, results] = [this.#keys, this.#results];
-    this.#keys = new Int32Array(keys.length * 2);
-    this.#results = new Int32Array(results.length * 2);
-    this.#kept = 0;
-    for (let slot = 0; slot < results.length; slot++) {
-      if (keys[slot * 2] !== 0) this.set(keys[slot * 2]!, keys[slot * 2 + 1]!, results[slot]!);
+    this.#since = 0;
+    const size = this.#mask + 1;
+    if (size >= MOST_RESULTS || size >= Math.max(USUAL_RESULTS, this.#nodes.count / 4)) return;
+    const before = this.#kept;
+    this.#kept = new Int32Array(size * 8);
+    this.#mask = size * 2 - 1;
+    for (let at = 0; at < before.length; at += 4) {
+      if (before[at] !== 0) this.set(before[at]!, before[at + 1]!, before[at + 2]!);
     }
+    this.#since = 0;
   }
 }

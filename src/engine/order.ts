@@ -2,7 +2,7 @@
 // where its last use is: a pinhole that matters in ten steps stands with the tenth, and a soiled strap with
 // the step that first touches it. On the three-person procedure that is a tenth of the nodes of plain event order.
 
-import type { Guard, Operation, Plan } from '../contacts/plan.ts';
+import type { Operation, Plan } from '../contacts/plan.ts';
 
 /** Per event: its place, lowest first. The highest are decided on first. */
 export function ranksOf(plan: Plan): Int32Array {
@@ -16,25 +16,28 @@ export function ranksOf(plan: Plan): Int32Array {
   return ranks;
 }
 
-const guardsOf = (operation: Operation): readonly Guard[] => {
-  if (operation.op === 'sanitise') return operation.failure;
-  return operation.op === 'contact' || operation.op === 'taint' ? [operation.when] : [];
-};
+/** Hears the events of an operation. */
+function eachEvent(operation: Operation, hear: (event: number) => void): void {
+  if (operation.op === 'contact' || operation.op === 'taint') operation.when.forEach(hear);
+  else if (operation.op === 'sanitise') for (const guard of operation.failure) guard.forEach(hear);
+}
 
 function lastUses(plan: Plan, operations: readonly Operation[]): Float64Array {
   const place = new Float64Array(plan.events.length).fill(-1);
-  const firstTouch = new Map<number, number>();
+  const firstTouch = new Float64Array(plan.surfaces.length).fill(Infinity);
   operations.forEach((operation, at) => {
-    for (const guard of guardsOf(operation)) for (const event of guard) place[event] = at;
-    const touched = operation.op === 'contact' ? [operation.a, operation.b] : [operation.a];
-    for (const surface of touched) if (!firstTouch.has(surface)) firstTouch.set(surface, at);
+    eachEvent(operation, (event) => {
+      place[event] = at;
+    });
+    firstTouch[operation.a] = Math.min(firstTouch[operation.a]!, at);
+    if (operation.op === 'contact') firstTouch[operation.b] = Math.min(firstTouch[operation.b]!, at);
   });
   for (const operation of plan.start) {
-    const touch = firstTouch.get(operation.a) ?? operations.length;
-    const other = operation.op === 'contact' ? (firstTouch.get(operation.b) ?? touch) : touch;
-    for (const event of guardsOf(operation).flat()) {
-      if (place[event]! < 0) place[event] = Math.min(touch, other) - 0.5;
-    }
+    const touch = Math.min(firstTouch[operation.a]!, operations.length);
+    const other = operation.op === 'contact' ? Math.min(firstTouch[operation.b]!, touch) : touch;
+    eachEvent(operation, (event) => {
+      if (place[event]! < 0) place[event] = other - 0.5;
+    });
   }
   return place;
 }

@@ -75,7 +75,7 @@ export function worldOf(graph: Graph): World {
     diagram,
     chances: new ChanceTable(diagram, p),
     p,
-    implied: new PairCache(),
+    implied: new PairCache(diagram),
     width: surfaces.length,
     group: groups('ever'),
     endGroup: groups('end'),
@@ -175,5 +175,5 @@ export function sweep(world: World, held: readonly Held[]): void {
   for (const list of held) for (let at = 0; at < list.length; at += 1) list[at] = moved[list[at]!]!;
   world.diagram = next;
   world.chances = new ChanceTable(next, world.p);
-  world.implied = new PairCache();
+  world.implied = new PairCache(next);
 }

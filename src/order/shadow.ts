@@ -16,7 +16,7 @@ export interface Shadows {
 export const shadowsOf = (diagram: Diagram, order: number): Shadows => ({
   diagram,
   order,
-  known: Array.from({ length: order + 1 }, () => new PairCache()),
+  known: Array.from({ length: order + 1 }, () => new PairCache(diagram)),
 });
 
 /** Whether it holds though no event happens. */

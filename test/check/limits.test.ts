@@ -51,14 +51,14 @@ describe('a procedure beyond every size', () => {
     for (const kind of ['impossible', 'open', 'practice']) expect(kinds).toContain(kind);
   });
 
-  test('of two hundred tangled steps has every finding, fewer mends and variants, and the count of those tried', () => {
-    const { findings, limits, analyses } = verdictOf(steps(200, CHANGES), ['enveloped']);
+  test('of four hundred tangled steps has every finding, fewer mends and variants, and the count of those tried', () => {
+    const { findings, limits, analyses } = verdictOf(steps(400, CHANGES), ['enveloped']);
     expect(limits.map(({ code }) => code)).toEqual(expect.arrayContaining(['mends', 'variants']));
     for (const { agent } of limits) expect(agent).toBe('enveloped');
     const variants = limits.find(({ code }) => code === 'variants')!;
-    expect(variants.params.all).toBe(String(200 * 199 + 1));
+    expect(variants.params.all).toBe(String(400 * 399 + 1));
     // Every step left out comes first, so whatever the limit those were tried.
-    expect(Number(variants.params.tried)).toBeGreaterThan(200);
+    expect(Number(variants.params.tried)).toBeGreaterThan(400);
     expect(findings.some(({ code }) => code === 'variant.omission')).toBe(true);
     expect(findings.some(({ mends }) => mends.length > 0)).toBe(true);
     // What is asked of the analysis afterwards is not refused for what mends and variants took.
