@@ -5,13 +5,16 @@ import chlorine from '../../evidence/chlorine.json' with { type: 'json' };
 import contaminationStudies from '../../evidence/contamination-studies.json' with { type: 'json' };
 import disinfection from '../../evidence/disinfection.json' with { type: 'json' };
 import durations from '../../evidence/durations.json' with { type: 'json' };
+import emergencies from '../../evidence/emergencies.json' with { type: 'json' };
 import faceTouching from '../../evidence/face-touching.json' with { type: 'json' };
 import faultTrees from '../../evidence/fault-trees.json' with { type: 'json' };
 import followUp from '../../evidence/follow-up.json' with { type: 'json' };
 import gloves from '../../evidence/gloves.json' with { type: 'json' };
+import guide from '../../evidence/guide.json' with { type: 'json' };
 import handHygiene from '../../evidence/hand-hygiene.json' with { type: 'json' };
 import heat from '../../evidence/heat.json' with { type: 'json' };
 import humanReliability from '../../evidence/human-reliability.json' with { type: 'json' };
+import legibility from '../../evidence/legibility.json' with { type: 'json' };
 import observers from '../../evidence/observers.json' with { type: 'json' };
 import practice from '../../evidence/practice.json' with { type: 'json' };
 import slips from '../../evidence/slips.json' with { type: 'json' };
@@ -35,13 +38,16 @@ const written = [
   contaminationStudies,
   disinfection,
   durations,
+  emergencies,
   faceTouching,
   faultTrees,
   followUp,
   gloves,
+  guide,
   handHygiene,
   heat,
   humanReliability,
+  legibility,
   observers,
   practice,
   slips,
