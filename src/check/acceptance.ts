@@ -4,6 +4,8 @@ import type { Acceptance } from '../domain/procedure.ts';
 
 const ACCEPTABLE = /^(practice|coverage)\./;
 
+export const isAcceptable = (code: string): boolean => ACCEPTABLE.test(code);
+
 /** The acceptance that covers a finding, if any. */
 export function acceptanceFor(
   accepted: readonly Acceptance[],
@@ -11,7 +13,7 @@ export function acceptanceFor(
   stepId?: string,
   surface?: string,
 ): Acceptance | undefined {
-  if (!ACCEPTABLE.test(code)) return undefined;
+  if (!isAcceptable(code)) return undefined;
   return accepted.find(
     (candidate) =>
       candidate.finding === code &&

@@ -14,6 +14,7 @@ import { File } from './File.tsx';
 import { TextLine } from './parts.tsx';
 import { People } from './people/People.tsx';
 import { Room } from './room/Room.tsx';
+import { Rules } from './rules/Rules.tsx';
 import { Steps } from './steps/Steps.tsx';
 import type { DraftState } from './store/drafts.ts';
 import { drafts, useDraft } from './store/useDrafts.ts';
@@ -23,6 +24,7 @@ const VIEWS = [
   { view: 'people', name: 'People' },
   { view: 'room', name: 'Room' },
   { view: 'steps', name: 'Steps' },
+  { view: 'rules', name: 'Rules' },
   { view: 'ledger', name: 'Ledger' },
   { view: 'surfaces', name: 'Surfaces' },
   { view: 'file', name: 'File' },
@@ -133,6 +135,7 @@ function Body({ id, view, checked, ...editing }: BodyProps) {
   if (view === 'people') return <People {...editing} />;
   if (view === 'room') return <Room {...editing} />;
   if (view === 'file') return <File {...editing} />;
+  if (view === 'rules') return <Rules {...editing} checked={checked} />;
   if (view === 'ledger' || view === 'surfaces') {
     const lead = (step: number): void => chooseStep(checked.judged?.procedure.steps[step - 1]?.id ?? '');
     return <CheckedView id={id} view={view} checked={checked} lead={lead} />;

@@ -15,14 +15,16 @@ interface SelectProps {
   readonly set: (value: string) => void;
   /** What the empty choice is called; none is offered where absent. */
   readonly none?: string;
+  /** Long names, a line of its own. */
+  readonly long?: boolean;
 }
 
 /** One of a list. A value that is not among the choices is shown all the same. */
-export function Select({ label, value, choices, set, none }: SelectProps) {
+export function Select({ label, value, choices, set, none, long = false }: SelectProps) {
   const id = useId();
   const missing = value !== '' && !choices.some((choice) => choice.value === value);
   return (
-    <div className="field">
+    <div className={long ? 'field long' : 'field'}>
       <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={(event) => set(event.target.value)}>
         {none !== undefined && <option value="">{none}</option>}

@@ -24,6 +24,18 @@ import {
   removeZone,
 } from '../../../src/app/compose/model/room.ts';
 import {
+  accept,
+  acceptables,
+  changePolicy,
+  changeSource,
+  changeStart,
+  startSurfaces,
+  stateStart,
+  unstateStart,
+  withdraw,
+  withoutSource,
+} from '../../../src/app/compose/model/rules.ts';
+import {
   duplicateSteps,
   insertSteps,
   moveSteps,
@@ -34,7 +46,8 @@ import {
 import { suggestionsFor } from '../../../src/app/compose/model/suggest.ts';
 import { ACTION_IDS } from '../../../src/domain/actions.ts';
 import { ITEM_IDS } from '../../../src/domain/items.ts';
-import type { Procedure } from '../../../src/domain/procedure.ts';
+import { DEPENDENCES, type Procedure, type ProcedureSource } from '../../../src/domain/procedure.ts';
+import { verify } from '../../../src/verify.ts';
 import { FIXTURE_KIND_IDS, ZONE_SIDES } from '../../../src/domain/room.ts';
 import { readProcedure } from '../../../src/language/index.ts';
 import { procedure as written } from '../../language/arbitrary.ts';
@@ -117,7 +130,47 @@ const settingEdits: readonly fc.Arbitrary<Edit>[] = [
     .map((kind) => (procedure: Procedure) => changeKind(procedure, kind)),
 ];
 
-const edits = fc.array(fc.oneof(...stepEdits, ...settingEdits), { maxLength: 25 });
+const text = fc.constantFrom('Reason', 'Überprüft: "ja" #1', '2020', 'line\nand another');
+const around: readonly fc.Arbitrary<Edit>[] = [
+  fc.tuple(fc.constantFrom('title', 'publisher', 'seen', 'year', 'where', 'memory', 'interpreted'), text).map(
+    ([field, written_]) =>
+      (procedure: Procedure) =>
+        changeSource(procedure, field as keyof ProcedureSource, written_),
+  ),
+  fc.constant(withoutSource),
+  n.map((place) => (procedure: Procedure) => {
+    const surface = at(startSurfaces(procedure), place * 7);
+    return surface === undefined ? procedure : stateStart(procedure, surface);
+  }),
+  fc.tuple(n, fc.constantFrom('maybe', 'uncontaminated'), fc.option(text, { nil: '' })).map(
+    ([place, state, reason]) =>
+      (procedure: Procedure) =>
+        changeStart(procedure, at(procedure.start, place)?.surface ?? '', {
+          state: state as 'maybe',
+          reason,
+        }),
+  ),
+  n.map(
+    (place) => (procedure: Procedure) => unstateStart(procedure, at(procedure.start, place)?.surface ?? ''),
+  ),
+  fc.boolean().map((creditSpraying) => (procedure: Procedure) => changePolicy(procedure, { creditSpraying })),
+  fc.option(fc.constantFrom(...DEPENDENCES), { nil: undefined }).map(
+    (dependence) => (procedure: Procedure) =>
+      changePolicy(procedure, {
+        observer: dependence && { misses: 'hep.checker.active', dependence },
+      }),
+  ),
+  fc.tuple(n, text).map(([place, reason]) => (procedure: Procedure) => {
+    const step = at(procedure.steps, place)?.id;
+    const finding = 'practice.hygiene-between-items';
+    const days = { date: '2026-01-31', review: '2026-07-31' };
+    const one = { finding, ...(step === undefined ? {} : { step }), reason, by: 'lead', ...days };
+    return accept(procedure, one);
+  }),
+  n.map((place) => (procedure: Procedure) => withdraw(procedure, place)),
+];
+
+const edits = fc.array(fc.oneof(...stepEdits, ...settingEdits, ...around), { maxLength: 25 });
 const start: fc.Arbitrary<Procedure> = fc.oneof(
   fc.constantFrom(fromNothing('doffing'), fromNothing('donning'), goodDoffing()),
   written,
@@ -203,6 +256,40 @@ describe('steps', () => {
     const first = from.steps[0];
     fc.pre(first !== undefined && !ids.has(first.id));
     expect(shiftSteps(shiftSteps(from, ids, -1), ids, 1).steps).toEqual(from.steps);
+  });
+});
+
+describe('what stands around the steps', () => {
+  prop.prop([written, n])('any surface that is offered can be stated at the start', (from, place) => {
+    const surface = at(startSurfaces(from), place * 11);
+    fc.pre(surface !== undefined);
+    const stated = { ...stateStart(from, surface), accepted: [] };
+    const { diagnostics } = readProcedure(textOf(stated));
+    expect(diagnostics.filter(({ code }) => code === 'unknown-surface' || code === 'stated-twice')).toEqual(
+      [],
+    );
+    expect(startSurfaces(stated)).not.toContain(surface);
+    expect(unstateStart(stated, surface).start).toEqual(from.start);
+  });
+
+  it('a departure that is accepted is not offered again, and an open route never is', () => {
+    const good = goodDoffing();
+    const without = removeSteps(
+      good,
+      new Set(good.steps.filter(({ action }) => action === 'sanitise').map(({ id }) => id)),
+    );
+    const findingsOf = (procedure: Procedure) => verify(textOf(procedure)).verdict?.findings ?? [];
+    const found = findingsOf(without);
+    const offered = acceptables(without, found);
+    expect(found.some(({ kind }) => kind === 'open' || kind === 'one-slip')).toBe(true);
+    expect(offered.length).toBeGreaterThan(0);
+    for (const { finding } of offered) expect(finding).toMatch(/^(practice|coverage)\./);
+    const signed = offered.reduce(
+      (procedure, one) =>
+        accept(procedure, { ...one, reason: 'why', by: 'lead', date: '2026-01-31', review: '2026-07-31' }),
+      without,
+    );
+    expect(acceptables(signed, findingsOf(signed))).toEqual([]);
   });
 });
 

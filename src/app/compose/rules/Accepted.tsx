@@ -1,0 +1,151 @@
+// What the unit accepts in writing: which departure, why, by whom, since when, and when it is looked at again. Nothing is
+// written down before all of it is said. An open route cannot be accepted.
+import { useId, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Acceptance, Procedure } from '../../../domain/procedure.ts';
+import { words } from '../../words.ts';
+import type { Checked } from '../checked.ts';
+import { type Editing, labelOf } from '../editing.ts';
+import { accept, type Acceptable, acceptables, withdraw } from '../model/rules.ts';
+import { Select, TextLine } from '../parts.tsx';
+
+interface AcceptedProps extends Editing {
+  readonly checked: Checked;
+}
+
+function whatOf(procedure: Procedure, checked: Checked, { finding, step, surface }: Acceptable): string {
+  const found = checked.shown.find(({ finding: one }) => one.code === finding)?.finding;
+  const title = found && checked.judged ? words.finding(checked.judged.procedure, found).title : finding;
+  const at = procedure.steps.find(({ id }) => id === step);
+  const where = at ? labelOf(procedure, at) : surface && words.surface(procedure, surface);
+  return where ? `${title} – ${where}` : title;
+}
+
+interface DayProps {
+  readonly label: string;
+  readonly value: string;
+  readonly least?: string;
+  readonly set: (day: string) => void;
+}
+
+function Day({ label, value, least, set }: DayProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        type="date"
+        value={value}
+        {...(least === undefined ? {} : { min: least })}
+        onChange={(event) => set(event.target.value)}
+      />
+    </div>
+  );
+}
+
+interface Said {
+  readonly reason: string;
+  readonly by: string;
+  readonly date: string;
+  readonly review: string;
+}
+
+const UNSAID: Said = { reason: '', by: '', date: '', review: '' };
+
+function lacks({ reason, by, date, review }: Said): string | undefined {
+  if (reason.trim() === '') return 'Say why it is accepted.';
+  if (by.trim() === '') return 'Say who accepts it, by role.';
+  if (date === '' || review === '') return 'Say when, and when it is looked at again.';
+  return review < date ? 'The review comes before the day it is accepted.' : undefined;
+}
+
+function AcceptOne({ draft, edit, checked }: AcceptedProps) {
+  const [chosen, choose] = useState('');
+  const [said, say] = useState(UNSAID);
+  const all = checked.judged
+    ? acceptables(
+        checked.judged.procedure,
+        checked.shown.map(({ finding }) => finding),
+      )
+    : [];
+  const byKey = new Map(all.map((one) => [JSON.stringify(one), one]));
+  const what = byKey.get(chosen);
+  const missing = what ? lacks(said) : 'Choose what is accepted.';
+  const write = (): void => {
+    if (!what || missing !== undefined) return;
+    const acceptance: Acceptance = { ...what, ...said, reason: said.reason.trim(), by: said.by.trim() };
+    edit(accept(draft, acceptance), 'Accept a departure');
+    choose('');
+    say(UNSAID);
+  };
+  if (all.length === 0) return <p className="quiet">Nothing that was found could be accepted.</p>;
+  return (
+    <div className="fields">
+      <Select
+        long
+        label="Accept in writing"
+        value={what ? chosen : ''}
+        none="(choose)"
+        choices={[...byKey].map(([value, one]) => ({ value, name: whatOf(draft, checked, one) }))}
+        set={choose}
+      />
+      <TextLine label="Why" long value={said.reason} set={(reason) => say({ ...said, reason })} />
+      <TextLine
+        label="Who accepts it, by role (never a name)"
+        value={said.by}
+        set={(by) => say({ ...said, by })}
+      />
+      <Day label="Accepted on" value={said.date} set={(date) => say({ ...said, date })} />
+      <Day
+        label="To be looked at again on"
+        value={said.review}
+        least={said.date}
+        set={(review) => say({ ...said, review })}
+      />
+      <p className="actions">
+        <Button className="button main" isDisabled={missing !== undefined} onPress={write}>
+          Accept it
+        </Button>{' '}
+        <output className="quiet">{missing}</output>
+      </p>
+    </div>
+  );
+}
+
+export function Accepted(props: AcceptedProps) {
+  const { draft, edit, checked } = props;
+  return (
+    <section aria-labelledby="accepted-title">
+      <h2 id="accepted-title">Accepted in writing</h2>
+      <p>
+        A departure from published practice, or a place left bare, may be accepted with a reason, by a role,
+        to be looked at again. It stays visible. An open route cannot be accepted: it must be mended.
+      </p>
+      <ul className="rows plain">
+        {draft.accepted.map((one, index) => {
+          const what = whatOf(draft, checked, one);
+          return (
+            <li key={`${one.finding} ${one.step ?? ''} ${one.surface ?? ''}`} className="stated">
+              <b>{what}</b>
+              <p>
+                {one.reason}{' '}
+                <span className="quiet">
+                  {one.by}, {one.date}; to be looked at again on {one.review}.
+                </span>
+              </p>
+              <Button
+                className="button"
+                aria-label={`No longer accept: ${what}`}
+                onPress={() => edit(withdraw(draft, index), 'No longer accept a departure')}
+              >
+                No longer accept
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+      <AcceptOne {...props} />
+    </section>
+  );
+}
