@@ -46,7 +46,7 @@ import {
 import { suggestionsFor } from '../../../src/app/compose/model/suggest.ts';
 import { ACTION_IDS } from '../../../src/domain/actions.ts';
 import { ITEM_IDS } from '../../../src/domain/items.ts';
-import { DEPENDENCES, type Procedure, type ProcedureSource } from '../../../src/domain/procedure.ts';
+import { DEPENDENCES, type Procedure } from '../../../src/domain/procedure.ts';
 import { verify } from '../../../src/verify.ts';
 import { FIXTURE_KIND_IDS, ZONE_SIDES } from '../../../src/domain/room.ts';
 import { readProcedure } from '../../../src/language/index.ts';
@@ -135,7 +135,7 @@ const around: readonly fc.Arbitrary<Edit>[] = [
   fc.tuple(fc.constantFrom('title', 'publisher', 'seen', 'year', 'where', 'memory', 'interpreted'), text).map(
     ([field, written_]) =>
       (procedure: Procedure) =>
-        changeSource(procedure, field as keyof ProcedureSource, written_),
+        changeSource(procedure, field, written_),
   ),
   fc.constant(withoutSource),
   n.map((place) => (procedure: Procedure) => {
@@ -146,7 +146,7 @@ const around: readonly fc.Arbitrary<Edit>[] = [
     ([place, state, reason]) =>
       (procedure: Procedure) =>
         changeStart(procedure, at(procedure.start, place)?.surface ?? '', {
-          state: state as 'maybe',
+          state,
           reason,
         }),
   ),
