@@ -7,21 +7,14 @@ import type { Agent } from '../domain/products.ts';
 import { printProcedure } from '../language/index.ts';
 import { type OrderOptions, type OrderResult, searchOrder, whyNot } from '../order/index.ts';
 import { substitute, type Substitution, whyNoSubstitute } from '../order/substitute.ts';
-import {
-  changeSentence,
-  choiceSentence,
-  differenceWords,
-  proofSentence,
-  REFUSALS,
-  retrainingSentence,
-  rewritingSentence,
-} from '../words/en/order.ts';
-import { wordsFor } from '../words/index.ts';
+import type { Refusal, Words } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
 import { type Io, painter, type Paint, printable, wrapped } from './io.ts';
+import { labelsFor } from './labels/index.ts';
 import { nothingFound, orderReportOf, substitutionReportOf } from './orderReport.ts';
 import type { OrderReport } from './orderSchema.ts';
 import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
+import { type Speech, tellUnused } from './wording.ts';
 
 export interface OrderRequest {
   readonly agent?: Agent;
@@ -34,7 +27,12 @@ export interface OrderRequest {
   readonly json?: boolean;
 }
 
-const words = wordsFor('en');
+/** What every part of the text needs. */
+interface Page {
+  readonly subject: Subject;
+  readonly words: Words;
+  readonly paint: Paint;
+}
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -44,66 +42,68 @@ const optionsOf = ({ agent, seconds, free = false }: OrderRequest): OrderOptions
   free,
 });
 
-function stepsText({ procedure, choices }: OrderResult, paint: Paint): readonly string[] {
+function stepsText({ words, paint }: Page, { procedure, choices }: OrderResult): readonly string[] {
   return procedure.steps.flatMap((step, index) => {
     const who = capital(words.person(procedure, step.who));
     const number = String(index + 1).padStart(3);
-    const said = wrapped(`${who}: ${words.step(procedure, step)}`, 5).trimStart();
+    const said = wrapped(labelsFor(words).doer(who, words.step(procedure, step)), 5).trimStart();
     const own = choices.filter((choice) => choice.step === step.id && choice.outcome !== 'same');
     return [
       `${number}. ${said}`,
-      ...own.map((choice) => paint('dim', wrapped(choiceSentence(procedure, choice), 7))),
+      ...own.map((choice) => paint('dim', wrapped(words.order.choice(procedure, choice), 7))),
     ];
   });
 }
 
-function measuresText(before: Measure, after: Measure): readonly string[] {
-  const [old, now] = [words.measure(before), words.measure(after)];
-  return old.map((line, at) => {
-    const next = now[at] ?? '';
-    const value = next.slice(next.indexOf(':') + 2);
-    return line === next ? `  ${line}` : `  ${line} -> ${value}`;
+const measuresText = ({ words }: Page, before: Measure, after: Measure): readonly string[] =>
+  words.order.figures(before, after).map((one) => {
+    const value = one.turn === 'same' ? one.before : `${one.before} -> ${one.after}`;
+    return labelsFor(words).doer(
+      `  ${one.name}`,
+      `${value}${one.status ? ` (${words.status(one.status)})` : ''}`,
+    );
   });
-}
 
-const heading = ({ title }: Procedure, { file }: Subject, agent: Agent, paint: Paint): readonly string[] => [
+const heading = ({ words, paint, subject }: Page, { title }: Procedure, agent: Agent): readonly string[] => [
   paint('bold', title),
-  `${file}: searched against: ${words.agent(agent)}`,
+  `${subject.file}: ${labelsFor(words).searchedAgainst(words.agent(agent))}`,
   '',
 ];
 
-function orderText(subject: Subject, result: OrderResult, paint: Paint): string {
+function orderText(page: Page, result: OrderResult): string {
+  const { words, paint } = page;
+  const labels = labelsFor(words);
   return [
-    ...heading(result.procedure, subject, result.agent, paint),
-    paint('bold', result.kept ? 'The given order stands' : 'The order found'),
-    ...stepsText(result, paint),
+    ...heading(page, result.procedure, result.agent),
+    paint('bold', result.kept ? labels.orderStands : labels.orderFound),
+    ...stepsText(page, result),
     '',
-    paint('bold', 'Measure, as given -> as found'),
-    ...measuresText(result.before, result.measure),
+    paint('bold', labels.givenAndFound),
+    ...measuresText(page, result.before, result.measure),
     '',
-    wrapped(proofSentence(result)),
-    ...(result.free
-      ? [wrapped('Departures from practice that the given steps do not make were admitted.')]
-      : []),
+    wrapped(words.order.proof(result)),
+    ...(result.free ? [wrapped(labels.departuresAdmitted)] : []),
     '',
   ].join('\n');
 }
 
-function substitutionText(subject: Subject, before: Procedure, done: Substitution, paint: Paint): string {
+function substitutionText(page: Page, before: Procedure, done: Substitution): string {
   const { procedure, rewriting, changes, retraining, lost, kept } = done;
+  const { words, paint } = page;
+  const labels = labelsFor(words);
   return [
-    ...heading(procedure, subject, done.agent, paint),
-    `${rewritingSentence(rewriting)} ${kept ? 'Nothing but time is worse than before.' : 'Something is lost:'}`,
-    ...lost.map((one) => wrapped(differenceWords(one), 2)),
+    ...heading(page, procedure, done.agent),
+    `${words.order.rewriting(rewriting)} ${words.order.kept(kept)}`,
+    ...lost.map((one) => wrapped(`${capital(words.order.difference(one))}.`, 2)),
     '',
-    paint('bold', 'What changes'),
-    ...changes.map((change) => wrapped(changeSentence(before, procedure, change), 2)),
+    paint('bold', labels.whatChanges),
+    ...changes.map((change) => wrapped(words.order.change(before, procedure, change), 2)),
     '',
-    paint('bold', 'Who has to learn it'),
-    ...retraining.map((one) => `  ${retrainingSentence(procedure, one)}`),
+    paint('bold', labels.whoLearns),
+    ...retraining.map((one) => `  ${words.order.retraining(procedure, one)}`),
     '',
-    paint('bold', 'Measure, before -> after'),
-    ...measuresText(done.before, done.measure),
+    paint('bold', labels.beforeAndAfter),
+    ...measuresText(page, done.before, done.measure),
     '',
   ].join('\n');
 }
@@ -118,35 +118,31 @@ interface Answer {
 const statusOf = ({ impossible, open }: Measure): 0 | 1 =>
   impossible > 0 || open.some((count) => count > 0) ? 1 : 0;
 
-const refused = (subject: Subject, why: keyof typeof REFUSALS): Answer => ({
+const refused = ({ words, subject }: Page, why: Refusal): Answer => ({
   text: '',
-  report: nothingFound(subject, REFUSALS[why]),
+  report: nothingFound(words, subject, words.order.refusal(why)),
 });
 
-function substituted(
-  subject: Subject,
-  given: Procedure,
-  request: OrderRequest,
-  instead: string,
-  paint: Paint,
-): Answer {
+function substituted(page: Page, given: Procedure, request: OrderRequest, instead: string): Answer {
   const [from = '', to = ''] = instead.split('=');
   const why = whyNoSubstitute(given, from, to);
-  if (why) return refused(subject, why);
+  if (why) return refused(page, why);
   const done = substitute(given, from, to, optionsOf(request));
-  const report = substitutionReportOf(subject, given, [from, to], done, statusOf(done.measure));
-  return { text: substitutionText(subject, given, done, paint), report, procedure: done.procedure };
+  const { words, subject } = page;
+  const report = substitutionReportOf(words, subject, given, [from, to], done, statusOf(done.measure));
+  return { text: substitutionText(page, given, done), report, procedure: done.procedure };
 }
 
-function answerTo(subject: Subject, request: OrderRequest, paint: Paint): Answer {
+function answerTo(page: Page, request: OrderRequest): Answer {
+  const { words, subject } = page;
   const given = subject.read?.procedure;
-  if (!given || isUnreadable(subject)) return { text: '', report: nothingFound(subject, null) };
+  if (!given || isUnreadable(subject)) return { text: '', report: nothingFound(words, subject, null) };
   const why = whyNot(given);
-  if (why) return refused(subject, why);
-  if (request.instead !== undefined) return substituted(subject, given, request, request.instead, paint);
+  if (why) return refused(page, why);
+  if (request.instead !== undefined) return substituted(page, given, request, request.instead);
   const result = searchOrder(given, optionsOf(request));
-  const report = orderReportOf(subject, result, statusOf(result.measure));
-  return { text: orderText(subject, result, paint), report, procedure: result.procedure };
+  const report = orderReportOf(words, subject, result, statusOf(result.measure));
+  return { text: orderText(page, result), report, procedure: result.procedure };
 }
 
 /** Whether it could be written; says on the error stream why not. */
@@ -173,17 +169,19 @@ async function written(io: Io, procedure: Procedure, { out, force = false }: Ord
  * Searches and prints. Status 0, 1 where the result still has an open route or cannot be done, 2 where something could not be
  * read, searched or written.
  */
-export async function order(io: Io, path: string, request: OrderRequest): Promise<Status> {
+export async function order(io: Io, speech: Speech, path: string, request: OrderRequest): Promise<Status> {
+  const { words } = speech;
   const subject = await loadSubject(io, path);
-  const { text, report, procedure } = answerTo(subject, request, painter(io));
+  const { text, report, procedure } = answerTo({ subject, words, paint: painter(io) }, request);
   const stored = procedure === undefined || (await written(io, procedure, request));
   const status: Status = stored ? report.status : 2;
+  tellUnused(io, speech, subject.read?.procedure);
   if (request.json) {
     io.out(`${JSON.stringify({ ...report, status }, null, 2)}\n`);
     return status;
   }
   for (const complaint of subject.complaints) io.err(printComplaint(complaint));
   if (report.refusal !== null) io.err(`error: ${report.refusal}\n`);
-  if (text !== '') io.out(`${text}\n${cautionsText()}`);
+  if (text !== '') io.out(`${text}\n${cautionsText(words)}`);
   return status;
 }

@@ -3,16 +3,13 @@ import type { Procedure } from '../domain/procedure.ts';
 import { printProcedure } from '../language/index.ts';
 import type { OrderResult } from '../order/index.ts';
 import type { Substitution } from '../order/substitute.ts';
-import { CAUTIONS, wordsFor } from '../words/index.ts';
-import { changeSentence, choiceSentence } from '../words/en/order.ts';
+import type { Words } from '../words/index.ts';
 import { ORDER_FORMAT, type OrderReport } from './orderSchema.ts';
 import { measureReport } from './report.ts';
 import type { Subject } from './subject.ts';
 import { VERSION } from './version.ts';
 
-const words = wordsFor('en');
-
-const procedureReport = (procedure: Procedure): NonNullable<OrderReport['procedure']> => ({
+const procedureReport = (words: Words, procedure: Procedure): NonNullable<OrderReport['procedure']> => ({
   title: procedure.title,
   steps: procedure.steps.map((step, index) => ({
     number: index + 1,
@@ -20,16 +17,23 @@ const procedureReport = (procedure: Procedure): NonNullable<OrderReport['procedu
     who: step.who,
     action: step.action,
     sentence: words.step(procedure, step),
+    ownWording: words.isOverridden(procedure, step),
   })),
   text: printProcedure(procedure),
 });
 
 /** What is said where there is nothing to say of an order. */
-export function nothingFound({ file, complaints }: Subject, refusal: string | null): OrderReport {
+export function nothingFound(
+  words: Words,
+  { file, complaints }: Subject,
+  refusal: string | null,
+): OrderReport {
   return {
     format: ORDER_FORMAT,
     version: VERSION,
     file,
+    language: words.language,
+    review: [...words.reviewNote],
     status: 2,
     agent: null,
     procedure: null,
@@ -45,17 +49,22 @@ export function nothingFound({ file, complaints }: Subject, refusal: string | nu
     substitution: null,
     refusal,
     diagnostics: [...complaints],
-    cautions: [...CAUTIONS],
+    cautions: [...words.cautions],
   };
 }
 
-export function orderReportOf(subject: Subject, result: OrderResult, status: 0 | 1 | 2): OrderReport {
+export function orderReportOf(
+  words: Words,
+  subject: Subject,
+  result: OrderResult,
+  status: 0 | 1 | 2,
+): OrderReport {
   const { procedure } = result;
   return {
-    ...nothingFound(subject, null),
+    ...nothingFound(words, subject, null),
     status,
     agent: result.agent,
-    procedure: procedureReport(procedure),
+    procedure: procedureReport(words, procedure),
     before: measureReport(result.before),
     after: measureReport(result.measure),
     kept: result.kept,
@@ -70,12 +79,13 @@ export function orderReportOf(subject: Subject, result: OrderResult, status: 0 |
       instead: choice.instead,
       outcome: choice.outcome,
       difference: choice.difference ?? null,
-      sentence: choiceSentence(procedure, choice),
+      sentence: words.order.choice(procedure, choice),
     })),
   };
 }
 
 export function substitutionReportOf(
+  words: Words,
   subject: Subject,
   before: Procedure,
   [from, to]: readonly [string, string],
@@ -84,10 +94,10 @@ export function substitutionReportOf(
 ): OrderReport {
   const { procedure, rewriting, kept, lost, changes, retraining } = done;
   return {
-    ...nothingFound(subject, null),
+    ...nothingFound(words, subject, null),
     status,
     agent: done.agent,
-    procedure: procedureReport(procedure),
+    procedure: procedureReport(words, procedure),
     before: measureReport(done.before),
     after: measureReport(done.measure),
     substitution: {
@@ -99,7 +109,7 @@ export function substitutionReportOf(
       changes: changes.map((change) => ({
         what: change.what,
         step: change.step.id,
-        sentence: changeSentence(before, procedure, change),
+        sentence: words.order.change(before, procedure, change),
       })),
       retraining: retraining.map(({ person, role, changes: own }) => ({
         person,

@@ -19,6 +19,7 @@ const step = z.object({
   who: z.string(),
   action: z.string(),
   sentence: z.string(),
+  ownWording: z.boolean().describe("Whether the sentence is the unit's own (docs/languages.md)."),
 });
 
 const choice = z.object({
@@ -55,6 +56,10 @@ export const orderReport = z
     format: z.literal(ORDER_FORMAT),
     version: z.string().describe('Version of the program.'),
     file: z.string(),
+    language: z.string().describe('BCP 47 tag of every sentence here but those of `diagnostics`.'),
+    review: z
+      .array(z.string())
+      .describe('How far the wording may be trusted: in its language, and in English.'),
     status: z.union([z.literal(0), z.literal(1), z.literal(2)]).describe('Exit status.'),
     agent: agent.nullable(),
     procedure: found.nullable().describe('null when the file has errors or has no order to search.'),

@@ -159,7 +159,7 @@ function secondsIn(text: string): number {
   return seconds;
 }
 
-type OrderFlags = Omit<OrderRequest, 'agent'> & { readonly agent?: Agent };
+type OrderFlags = Omit<OrderRequest, 'agent'> & SpeechRequest & { readonly agent?: Agent };
 
 function addOrder(root: Command, io: Io, finish: Finish): void {
   root
@@ -177,8 +177,10 @@ function addOrder(root: Command, io: Io, finish: Finish): void {
     .option('--out <file>', 'write the procedure found to this file')
     .option('--force', 'overwrite it if it is there')
     .option('--json', 'print one object instead of text (docs/command-line.md)')
+    .addOption(languageOption())
+    .addOption(wordingOption())
     .action(async (path: string, flags: OrderFlags) => {
-      finish(await order(io, path, flags));
+      finish(await spoken(io, flags, (speech) => order(io, speech, path, flags)));
     });
 }
 

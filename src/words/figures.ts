@@ -2,6 +2,8 @@
 // back into what they are about. The same in every language.
 import { FINDING_KINDS, type FindingKind, type Measure, type Mend } from '../check/finding.ts';
 import { evidenceIds, type PracticeRuleId } from '../evidence/index.ts';
+import type { FigureName } from '../order/index.ts';
+import type { Pair } from './numbers.ts';
 import type { Setting } from './words.ts';
 
 /** What a route ends in, as a measure counts it. */
@@ -23,6 +25,24 @@ export const figuresOf = (measure: Measure): readonly Figure[] => [
   { is: 'departures', value: measure.departures },
   { is: 'seconds', value: measure.seconds },
 ];
+
+/** A figure by the name that the order search gives it. */
+export function figureNamed(name: FigureName, value: number): Figure {
+  const [is, group] = name.split('.') as [Figure['is'], FigureGroup | undefined];
+  if (group !== undefined && (is === 'open' || is === 'chance')) return { is, group, value };
+  if (is === 'departures' || is === 'seconds') return { is, value };
+  return { is: 'impossible', value };
+}
+
+/** Two values of one figure, written so that they can be told apart. */
+export type PairWriter = (figure: Figure, to: number) => Pair;
+
+export const pairWriter =
+  (percents: (from: number, to: number) => Pair, durations: (from: number, to: number) => Pair): PairWriter =>
+  ({ is, value }, to) => {
+    if (is === 'chance') return percents(value, to);
+    return is === 'seconds' ? durations(value, to) : [String(value), String(to)];
+  };
 
 /** Whether a figure rests on the chances or times, so that it must say on what. */
 export const isEstimate = ({ is }: Figure): boolean => is === 'chance' || is === 'seconds';

@@ -13,6 +13,7 @@ export { type Language, languageOf, LANGUAGES } from './languages.ts';
 export { duration } from './numbers.ts';
 export { checkOverrides, describeOverrideFault, type Overrides, unusedWording } from './overrides.ts';
 export type * from './compare.ts';
+export type * from './order.ts';
 export type * from './words.ts';
 
 const SPOKEN: Readonly<Record<Language, Words>> = {

@@ -247,11 +247,27 @@ function filled(words: Words, setting: Setting, finding: Finding, sentence: stri
   return `${sentence.replaceAll(/\{([^}]*)\}/g, (_hole, name: string) => values[name] ?? '')}${accepted}`;
 }
 
+type OwnStep = (setting: Setting, step: Step) => string | undefined;
+
+/** The order search with the unit's own sentences of steps inside its own. */
+function ownOrder(words: Words, ownStep: OwnStep): Words['order'] {
+  const swapped = (text: string, setting: Setting, step: Step): string =>
+    text.replace(words.step(setting, step), (said) => ownStep(setting, step) ?? said);
+  return {
+    ...words.order,
+    change: (before, after, change) => {
+      const { what, step, was } = change;
+      const said = swapped(words.order.change(before, after, change), what === 'gone' ? before : after, step);
+      return was ? swapped(said, before, was) : said;
+    },
+  };
+}
+
 /** The words of a language with a unit's own sentences and sign-off in their place. */
 export function withWording(words: Words, wording: Wording | undefined): Words {
   if (!wording) return words;
   const { steps, sentences, signedOff } = wording;
-  const ownStep = (setting: Setting, step: Step): string | undefined => {
+  const ownStep: OwnStep = (setting, step) => {
     const own = steps.get(step.id);
     return own?.insteadOf === words.step(setting, step) ? own.say : undefined;
   };
@@ -262,6 +278,7 @@ export function withWording(words: Words, wording: Wording | undefined): Words {
     isOverridden: (setting, what) =>
       isStep(what) ? ownStep(setting, what) !== undefined : sentences.has(what.code),
     step: (setting, step) => ownStep(setting, step) ?? words.step(setting, step),
+    order: ownOrder(words, ownStep),
     finding: (setting, finding) => {
       const said = words.finding(setting, finding);
       const own = sentences.get(finding.code);

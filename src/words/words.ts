@@ -15,6 +15,7 @@ import type { TechniqueId } from '../domain/techniques/index.ts';
 import type { LedgerTurn } from '../engine/ledger.ts';
 import type { EvidenceId, EvidenceStatus } from '../evidence/index.ts';
 import type { CompareWords } from './compare.ts';
+import type { OrderWords } from './order.ts';
 import type { Review } from './review.ts';
 import type { Setting } from './setting.ts';
 
@@ -117,4 +118,7 @@ export interface Words {
 
   /** Two procedures side by side, and what a run uses up. */
   readonly compare: CompareWords;
+
+  /** An order that was found, and one thing in place of another. */
+  readonly order: OrderWords;
 }

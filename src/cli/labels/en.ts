@@ -47,4 +47,13 @@ export const EN: CliLabels = {
   notReached: 'No protected surface is reached by these slips alone.',
   nobody: 'Nobody slips.',
   goesWrong: 'What goes wrong:',
+  searchedAgainst: (agent) => `searched against: ${agent}`,
+  orderFound: 'The order found',
+  orderStands: 'The given order stands',
+  givenAndFound: 'Measure, as given -> as found',
+  beforeAndAfter: 'Measure, before -> after',
+  departuresAdmitted: 'Departures from practice that the given steps do not make were admitted.',
+  whatChanges: 'What changes',
+  whoLearns: 'Who has to learn it',
+  doer: (who, said) => `${who}: ${said}`,
 };

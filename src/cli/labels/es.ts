@@ -48,4 +48,13 @@ export const ES: CliLabels = {
   notReached: 'Estos fallos por sí solos no llegan a ninguna superficie protegida.',
   nobody: 'Nadie comete un fallo.',
   goesWrong: 'Qué sale mal:',
+  searchedAgainst: (agent) => `buscado para: ${agent}`,
+  orderFound: 'El orden encontrado',
+  orderStands: 'El orden dado se mantiene',
+  givenAndFound: 'Medida, dada -> encontrada',
+  beforeAndAfter: 'Medida, antes -> después',
+  departuresAdmitted: 'Se admitieron desviaciones de la práctica que los pasos dados no tienen.',
+  whatChanges: 'Qué cambia',
+  whoLearns: 'Quién tiene que aprenderlo',
+  doer: (who, said) => `${who}: ${said}`,
 };

@@ -50,4 +50,13 @@ export const FR: CliLabels = {
   notReached: "Aucune surface protégée n'est atteinte par ces seuls faux pas.",
   nobody: 'Aucun faux pas.',
   goesWrong: 'Ce qui se passe mal :',
+  searchedAgainst: (agent) => `recherché pour : ${agent}`,
+  orderFound: "L'ordre trouvé",
+  orderStands: "L'ordre donné reste",
+  givenAndFound: 'Mesure, donnée -> trouvée',
+  beforeAndAfter: 'Mesure, avant -> après',
+  departuresAdmitted: 'Des écarts aux pratiques que les étapes données ne font pas ont été admis.',
+  whatChanges: 'Ce qui change',
+  whoLearns: "Qui doit l'apprendre",
+  doer: (who, said) => `${who} : ${said}`,
 };

@@ -48,4 +48,14 @@ export interface CliLabels {
   readonly notReached: string;
   readonly nobody: string;
   readonly goesWrong: string;
+  readonly searchedAgainst: (agent: string) => string;
+  readonly orderFound: string;
+  readonly orderStands: string;
+  readonly givenAndFound: string;
+  readonly beforeAndAfter: string;
+  readonly departuresAdmitted: string;
+  readonly whatChanges: string;
+  readonly whoLearns: string;
+  /** Who does it, before what is done. */
+  readonly doer: (who: string, said: string) => string;
 }

@@ -48,4 +48,13 @@ export const PT: CliLabels = {
   notReached: 'Só com estas falhas nenhuma superfície protegida é alcançada.',
   nobody: 'Nenhuma falha.',
   goesWrong: 'O que dá errado:',
+  searchedAgainst: (agent) => `buscado para: ${agent}`,
+  orderFound: 'A ordem encontrada',
+  orderStands: 'A ordem dada permanece',
+  givenAndFound: 'Medida, dada -> encontrada',
+  beforeAndAfter: 'Medida, antes -> depois',
+  departuresAdmitted: 'Foram admitidos desvios da prática que as etapas dadas não têm.',
+  whatChanges: 'O que muda',
+  whoLearns: 'Quem precisa aprender',
+  doer: (who, said) => `${who}: ${said}`,
 };

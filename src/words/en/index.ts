@@ -11,6 +11,7 @@ import { limitSentence } from './limits.ts';
 import { editSentence, measureLines, mendWords } from './mends.ts';
 import { AGENT_NOUNS, CLASS_NOUNS, ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS, ROLE_NOUNS } from './nouns.ts';
 import { barrierWords, chanceWords, percent, STATUS_WORDS } from './numbers.ts';
+import { ORDER } from './order.ts';
 import { personPhrase, surfacePhrase } from './phrases.ts';
 import { problemWords } from './problems.ts';
 import { cleanedSentence, ROUTE, turnSentence } from './routes.ts';
@@ -55,4 +56,5 @@ export const ENGLISH: Words = {
   chance: chanceWords,
   evidence: evidenceWords,
   compare: COMPARE,
+  order: ORDER,
 };

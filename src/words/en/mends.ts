@@ -57,7 +57,8 @@ const GROUPS: Readonly<Record<FigureGroup, string>> = {
   'clean-side': 'the clean side',
 };
 
-function nameOf(figure: Figure): string {
+/** As lists show it: 'Chance of reaching skin'. */
+export function figureName(figure: Figure): string {
   if (figure.is === 'impossible') return 'Steps that cannot be done';
   if (figure.is === 'departures') return 'Departures from published practice';
   if (figure.is === 'seconds') return 'Time';
@@ -70,14 +71,14 @@ const figureValue = ({ is, value }: Figure): string =>
 const rests = (figure: Figure): string => (isEstimate(figure) ? ` (${STATUS_WORDS[CHANCE_STATUS]})` : '');
 
 export const measureLines = (measure: Measure): readonly string[] =>
-  figuresOf(measure).map((figure) => `${nameOf(figure)}: ${figureValue(figure)}${rests(figure)}`);
+  figuresOf(measure).map((figure) => `${figureName(figure)}: ${figureValue(figure)}${rests(figure)}`);
 
 /** Only what differs: 'Chance of reaching skin: 0.8 % -> 0.02 % (judgement)'. */
 function changedLines(before: Measure, after_: Measure): readonly string[] {
   const now = figuresOf(after_).map(figureValue);
   return figuresOf(before).flatMap((figure, index) => {
     const [value, next] = [figureValue(figure), now[index] ?? ''];
-    return next === value ? [] : [`${nameOf(figure)}: ${value} -> ${next}${rests(figure)}`];
+    return next === value ? [] : [`${figureName(figure)}: ${value} -> ${next}${rests(figure)}`];
   });
 }
 

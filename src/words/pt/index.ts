@@ -6,6 +6,7 @@ import { FINDINGS, ROUTES } from './findings.ts';
 import { PORTUGUESE as GRAMMAR } from './grammar.ts';
 import { CAUTIONS, LABELS } from './labels.ts';
 import { NOUNS } from './nouns.ts';
+import { ORDERING } from './order.ts';
 import { PROBLEMS } from './problems.ts';
 import { PRIORS } from './priors.ts';
 import { RULES } from './rules.ts';
@@ -26,6 +27,7 @@ const TONGUE: Tongue = {
   routes: ROUTES,
   mends: MENDS,
   comparing: COMPARING,
+  ordering: ORDERING,
   rules: RULES,
   priors: PRIORS,
   inEnglish: (text) => `(em inglês) ${text}`,

@@ -8,6 +8,7 @@ import type { CompareWords } from '../compare.ts';
 import { compareWords } from './compare.ts';
 import { barrierWords, findingWords, problemWords } from './findings.ts';
 import { capital } from './grammar.ts';
+import { orderWordsIn } from './order.ts';
 import { editSentence, measureLines, mendWords, percentOf } from './mends.ts';
 import { personPhrase, surfacePhrase } from './phrases.ts';
 import { cleanedSentence, routeSayer, turnSentence } from './routes.ts';
@@ -138,5 +139,6 @@ export function romanceWords(tongue: Tongue): Words {
     chance: (chance, status) => `${percent(chance)} (${tongue.labels.statuses[status]})`,
     evidence: (id) => evidenceWords(tongue, id),
     compare: comparing(tongue),
+    order: orderWordsIn(tongue),
   };
 }

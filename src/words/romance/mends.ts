@@ -40,7 +40,8 @@ export function editSentence(tongue: Tongue, setting: Setting, edit: Edit): stri
   return tongue.mends.replace(edit.at + 1, stepSentence(tongue, changed, edit.step));
 }
 
-function nameOf({ mends }: Tongue, figure: Figure): string {
+/** As lists show it. */
+export function figureName({ mends }: Tongue, figure: Figure): string {
   if (figure.is === 'impossible') return mends.impossible;
   if (figure.is === 'departures') return mends.departures;
   if (figure.is === 'seconds') return mends.time;
@@ -61,7 +62,7 @@ const rests = ({ labels }: Tongue, figure: Figure): string =>
 
 export const measureLines = (tongue: Tongue, measure: Measure): readonly string[] =>
   figuresOf(measure).map(
-    (figure) => `${nameOf(tongue, figure)}: ${figureValue(tongue, figure)}${rests(tongue, figure)}`,
+    (figure) => `${figureName(tongue, figure)}: ${figureValue(tongue, figure)}${rests(tongue, figure)}`,
   );
 
 /** Only what differs. */
@@ -69,7 +70,9 @@ function changedLines(tongue: Tongue, before: Measure, after: Measure): readonly
   const now = figuresOf(after).map((figure) => figureValue(tongue, figure));
   return figuresOf(before).flatMap((figure, index) => {
     const [value, next] = [figureValue(tongue, figure), now[index] ?? ''];
-    return next === value ? [] : [`${nameOf(tongue, figure)}: ${value} -> ${next}${rests(tongue, figure)}`];
+    return next === value
+      ? []
+      : [`${figureName(tongue, figure)}: ${value} -> ${next}${rests(tongue, figure)}`];
   });
 }
 
