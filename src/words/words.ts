@@ -16,6 +16,7 @@ import type { LedgerTurn } from '../engine/ledger.ts';
 import type { EvidenceId, EvidenceStatus } from '../evidence/index.ts';
 import type { CompareWords } from './compare.ts';
 import type { OrderWords } from './order.ts';
+import type { GuideWords } from './guide.ts';
 import type { Review } from './review.ts';
 import type { Setting } from './setting.ts';
 
@@ -118,6 +119,9 @@ export interface Words {
 
   /** Two procedures side by side, and what a run uses up. */
   readonly compare: CompareWords;
+
+  /** What the guide says beside the steps. */
+  readonly guide: GuideWords;
 
   /** An order that was found, and one thing in place of another. */
   readonly order: OrderWords;

@@ -12,7 +12,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   language: ['domain', 'evidence', 'yaml', 'zod'],
   contacts: ['domain', 'evidence'],
   engine: ['domain', 'contacts', 'evidence'],
-  guide: ['domain', 'contacts', 'engine', 'evidence'],
+  guide: ['domain', 'contacts', 'engine', 'check', 'words', 'evidence'],
   practice: ['domain', 'contacts', 'evidence'],
   check: ['domain', 'contacts', 'engine', 'practice', 'evidence'],
   costing: ['domain', 'contacts', 'engine', 'evidence', 'yaml'],

@@ -6,6 +6,7 @@ import { CAUTIONS } from './cautions.ts';
 import { COMPARE } from './compare.ts';
 import { evidenceWords } from './evidence.ts';
 import { findingWords } from './findings.ts';
+import { GUIDE } from './guide.ts';
 import { KIND_TITLES, SEVERITY_WORDS } from './kinds.ts';
 import { limitSentence } from './limits.ts';
 import { editSentence, measureLines, mendWords } from './mends.ts';
@@ -56,5 +57,6 @@ export const ENGLISH: Words = {
   chance: chanceWords,
   evidence: evidenceWords,
   compare: COMPARE,
+  guide: GUIDE,
   order: ORDER,
 };

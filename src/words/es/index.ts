@@ -4,6 +4,7 @@ import type { Words } from '../words.ts';
 import { COMPARING, MENDS } from './changes.ts';
 import { FINDINGS, ROUTES } from './findings.ts';
 import { SPANISH as GRAMMAR } from './grammar.ts';
+import { GUIDE } from './guide.ts';
 import { CAUTIONS, LABELS } from './labels.ts';
 import { NOUNS } from './nouns.ts';
 import { ORDERING } from './order.ts';
@@ -27,6 +28,7 @@ const TONGUE: Tongue = {
   routes: ROUTES,
   mends: MENDS,
   comparing: COMPARING,
+  guiding: GUIDE,
   ordering: ORDERING,
   rules: RULES,
   priors: PRIORS,

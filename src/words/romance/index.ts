@@ -14,6 +14,7 @@ import { personPhrase, surfacePhrase } from './phrases.ts';
 import { cleanedSentence, routeSayer, turnSentence } from './routes.ts';
 import { eventSentence } from './slips.ts';
 import { stepLabel, stepSentence } from './steps.ts';
+import { typeset } from './typeset.ts';
 import type { PriorId, Tongue } from './tongue.ts';
 
 export type { Tongue } from './tongue.ts';
@@ -139,6 +140,7 @@ export function romanceWords(tongue: Tongue): Words {
     chance: (chance, status) => `${percent(chance)} (${tongue.labels.statuses[status]})`,
     evidence: (id) => evidenceWords(tongue, id),
     compare: comparing(tongue),
+    guide: typeset(tongue.guiding, set),
     order: orderWordsIn(tongue),
   };
 }

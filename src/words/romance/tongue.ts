@@ -20,6 +20,7 @@ import type { EvidenceStatus, PracticeRuleId } from '../../evidence/index.ts';
 import type { Contact, StartReason } from '../contact.ts';
 import type { FigureGroup } from '../figures.ts';
 import type { Hands } from '../gloved.ts';
+import type { GuideWords } from '../guide.ts';
 import type { OrderTable } from '../orderWords.ts';
 import type { Explained, WrongAndMend } from '../words.ts';
 import type { Grammar, Noun, Phrase } from './grammar.ts';
@@ -251,6 +252,7 @@ export interface Tongue {
   readonly routes: Routes;
   readonly mends: Mends;
   readonly comparing: Comparing;
+  readonly guiding: GuideWords;
   readonly ordering: OrderTable;
   readonly rules: Readonly<Record<PracticeRuleId, Explained>>;
   readonly priors: Readonly<Record<PriorId, string>>;
