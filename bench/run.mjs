@@ -14,7 +14,17 @@ import { build } from 'esbuild';
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..');
 
 /** How many fresh processes each bench gets; a long one needs fewer. */
-const BENCHES = { order: 1, check: 6, edit: 6, engine: 6, variants: 4, draws: 6, spin: 1, memory: 3 };
+const BENCHES = {
+  order: 1,
+  check: 6,
+  edit: 6,
+  page: 1,
+  engine: 6,
+  variants: 4,
+  draws: 6,
+  spin: 1,
+  memory: 3,
+};
 
 /** @param {string} name */
 async function bundled(name) {
@@ -26,6 +36,7 @@ async function bundled(name) {
     outfile,
     bundle: true,
     platform: 'node',
+    external: ['@playwright/test'],
     format: 'esm',
     target: 'node20.19',
     sourcemap: 'linked',
