@@ -193,6 +193,11 @@ function Draft({
           set={(title) => edit({ ...draft, title }, 'Change the title', 'title')}
         />
         <History id={id} state={state} />
+        {draft.kind === 'doffing' && (
+          <Link href={`/order/draft/${id}/search`} className="button">
+            Better order …
+          </Link>
+        )}
       </div>
       <Status draft={draft} checked={checked} kept={state.kept} />
       <CommentsLost />

@@ -23,8 +23,12 @@ interface AddStepProps extends Pick<Editing, 'draft'> {
   readonly where: string;
 }
 
-function useSuggestions(draft: Editing['draft']) {
+const NOTHING: ReturnType<typeof suggestionsFor> = [];
+
+/** Hundreds of sentences: made only while somebody looks for one. */
+function useSuggestions(draft: Editing['draft'], wanted: boolean) {
   return useMemo(() => {
+    if (!wanted) return NOTHING;
     const names = (step: NewStep): string =>
       [
         words.action(step.action),
@@ -33,7 +37,7 @@ function useSuggestions(draft: Editing['draft']) {
         step.technique === undefined ? '' : words.technique(step.technique),
       ].join(' ');
     return suggestionsFor(draft, (step) => sentenceOf(draft, step), names);
-  }, [draft]);
+  }, [draft, wanted]);
 }
 
 export function AddStep({ draft, add, where }: AddStepProps) {
@@ -44,7 +48,8 @@ export function AddStep({ draft, add, where }: AddStepProps) {
   useEffect(() => {
     if (round > 0) field.current?.focus();
   }, [round]);
-  const suggestions = useSuggestions(draft);
+  const [opened, open] = useState(false);
+  const suggestions = useSuggestions(draft, opened || typed !== '');
   const found = useMemo(() => searched(suggestions, typed), [suggestions, typed]);
   const take = (key: Key | null): void => {
     const chosen = suggestions.find((one) => one.key === key);
@@ -52,6 +57,7 @@ export function AddStep({ draft, add, where }: AddStepProps) {
     add(chosen.step);
     type('');
     next(round + 1);
+    open(false);
   };
   return (
     <ComboBox
@@ -61,6 +67,7 @@ export function AddStep({ draft, add, where }: AddStepProps) {
       items={found}
       inputValue={typed}
       onInputChange={type}
+      onOpenChange={open}
       value={null}
       onChange={take}
       allowsEmptyCollection

@@ -1,5 +1,5 @@
 // The steps in order: chosen to be changed, ticked to be moved, copied or deleted together, moved by dragging or by keys.
-import { useCallback } from 'react';
+import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import {
   Button,
   CheckboxButton,
@@ -24,11 +24,56 @@ interface StepListProps extends Editing {
   readonly tick: (ids: ReadonlySet<string>) => void;
 }
 
-function Marks({ found }: { readonly found: readonly Shown[] }) {
-  const errors = found.filter(({ finding }) => finding.severity === 'error' && !finding.accepted).length;
-  const notes = found.length - errors;
+/** All that a row shows. The same object as long as nothing of it changes, so that an edit draws only the rows it touches. */
+interface RowView {
+  readonly id: string;
+  readonly number: number;
+  readonly sentence: string;
+  readonly note: string | undefined;
+  readonly errors: number;
+  readonly notes: number;
+  readonly chosen: boolean;
+}
+
+const sameView = (one: RowView, other: RowView): boolean =>
+  one.number === other.number &&
+  one.sentence === other.sentence &&
+  one.note === other.note &&
+  one.errors === other.errors &&
+  one.notes === other.notes &&
+  one.chosen === other.chosen;
+
+type Rows = Pick<StepListProps, 'draft' | 'found' | 'chosen'>;
+
+const isError = ({ finding }: Shown): boolean => finding.severity === 'error' && !finding.accepted;
+
+function viewOf({ draft, found, chosen }: Rows, step: Step, index: number): RowView {
+  const beside = found.get(step.id) ?? [];
+  const errors = beside.filter(isError).length;
+  return {
+    id: step.id,
+    number: index + 1,
+    sentence: sentenceOf(draft, step),
+    note: step.note,
+    errors,
+    notes: beside.length - errors,
+    chosen: step.id === chosen,
+  };
+}
+
+/** A step is a new object when it is edited, so its last view can stand beside it. */
+const VIEWS = new WeakMap<Step, RowView>();
+
+function sameAsBefore(step: Step, view: RowView): RowView {
+  const before = VIEWS.get(step);
+  if (before && sameView(before, view)) return before;
+  VIEWS.set(step, view);
+  return view;
+}
+
+function Marks({ errors, notes }: Pick<RowView, 'errors' | 'notes'>) {
   // Room is kept where there are none, so that no row moves under a finger when the check answers.
-  if (found.length === 0) return <span className="step-marks" />;
+  if (errors + notes === 0) return <span className="step-marks" />;
   return (
     <span className="step-marks">
       <span aria-hidden="true">
@@ -41,58 +86,68 @@ function Marks({ found }: { readonly found: readonly Shown[] }) {
   );
 }
 
-function useReorder({ draft, edit }: Editing) {
-  return useDragAndDrop({
-    getItems: (keys) =>
-      [...keys].map((key) => ({
-        'text/plain': draft.steps.find(({ id }) => id === key)?.action ?? '',
-      })),
-    onReorder: ({ keys, target }) => {
-      if (target.dropPosition === 'on') return;
-      const ids = new Set([...keys].map(String));
-      const moved = moveSteps(draft, ids, String(target.key), target.dropPosition);
-      edit(moved, ids.size === 1 ? 'Move a step' : `Move ${ids.size} steps`);
-    },
-    renderDropIndicator: (target) => <DropIndicator target={target} className="drop-line" />,
+/** What is called later is the newest, what is handed down is always the same. */
+function useNewest<Value>(value: Value): () => Value {
+  const newest = useRef(value);
+  useEffect(() => {
+    newest.current = value;
   });
+  return useCallback(() => newest.current, []);
 }
 
-interface RowProps {
-  readonly draft: Editing['draft'];
-  readonly step: Step;
-  readonly index: number;
-  readonly found: readonly Shown[];
-  readonly chosen: boolean;
-}
-
-function Row({ draft, step, index, found, chosen }: RowProps) {
-  const sentence = sentenceOf(draft, step);
-  return (
-    <GridListItem
-      id={step.id}
-      textValue={`${index + 1} ${sentence}`}
-      className={chosen ? 'edit-step chosen' : 'edit-step'}
-    >
-      <Button slot="drag" className="grip" aria-label={`Move step ${index + 1}`}>
-        ⠿
-      </Button>
-      <CheckboxField slot="selection" className="row-tick">
-        <CheckboxButton className="pill">
-          <span className="tick" aria-hidden="true" />
-        </CheckboxButton>
-      </CheckboxField>
-      <span className="step-number">{index + 1}</span>
-      <span className="step-text">
-        {sentence}
-        {step.note && <span className="quiet note">{step.note}</span>}
-      </span>
-      <Marks found={found} />
-    </GridListItem>
+function useReorder(editing: Editing) {
+  const now = useNewest(editing);
+  const options = useMemo<Parameters<typeof useDragAndDrop>[0]>(
+    () => ({
+      getItems: (keys) =>
+        [...keys].map((key) => ({
+          'text/plain': now().draft.steps.find(({ id }) => id === key)?.action ?? '',
+        })),
+      onReorder: ({ keys, target }) => {
+        if (target.dropPosition === 'on') return;
+        const { draft, edit } = now();
+        const ids = new Set([...keys].map(String));
+        const moved = moveSteps(draft, ids, String(target.key), target.dropPosition);
+        edit(moved, ids.size === 1 ? 'Move a step' : `Move ${ids.size} steps`);
+      },
+      renderDropIndicator: (target) => <DropIndicator target={target} className="drop-line" />,
+    }),
+    [now],
   );
+  return useDragAndDrop(options);
 }
 
-export function StepList({ draft, edit, found, chosen, choose, ticked, tick }: StepListProps) {
+const row = (view: RowView) => (
+  <GridListItem
+    id={view.id}
+    textValue={`${view.number} ${view.sentence}`}
+    className={view.chosen ? 'edit-step chosen' : 'edit-step'}
+  >
+    <Button slot="drag" className="grip" aria-label={`Move step ${view.number}`}>
+      ⠿
+    </Button>
+    <CheckboxField slot="selection" className="row-tick">
+      <CheckboxButton className="pill">
+        <span className="tick" aria-hidden="true" />
+      </CheckboxButton>
+    </CheckboxField>
+    <span className="step-number">{view.number}</span>
+    <span className="step-text">
+      {view.sentence}
+      {view.note && <span className="quiet note">{view.note}</span>}
+    </span>
+    <Marks errors={view.errors} notes={view.notes} />
+  </GridListItem>
+);
+
+const NO_STEPS = () => <p className="quiet">No steps yet. Type the first one above.</p>;
+
+function List({ draft, edit, found, chosen, choose, ticked, tick }: StepListProps) {
   const { dragAndDropHooks } = useReorder({ draft, edit });
+  const views = useMemo(
+    () => draft.steps.map((step, index) => sameAsBefore(step, viewOf({ draft, found, chosen }, step, index))),
+    [draft, found, chosen],
+  );
   const onSelection = useCallback(
     (keys: Selection) =>
       tick(keys === 'all' ? new Set(draft.steps.map(({ id }) => id)) : new Set([...keys].map(String))),
@@ -108,19 +163,13 @@ export function StepList({ draft, edit, found, chosen, choose, ticked, tick }: S
       onSelectionChange={onSelection}
       onAction={(key) => choose(String(key))}
       dragAndDropHooks={dragAndDropHooks}
-      dependencies={[draft, found, chosen]}
-      renderEmptyState={() => <p className="quiet">No steps yet. Type the first one above.</p>}
+      items={views}
+      renderEmptyState={NO_STEPS}
     >
-      {draft.steps.map((step, index) => (
-        <Row
-          key={step.id}
-          draft={draft}
-          step={step}
-          index={index}
-          found={found.get(step.id) ?? []}
-          chosen={step.id === chosen}
-        />
-      ))}
+      {row}
     </GridList>
   );
 }
+
+/** Drawn anew only when something of it changes, not with every answer of the check. */
+export const StepList = memo(List);

@@ -1,8 +1,8 @@
 // Writing the steps: the field that adds one, the list, and beside it the chosen step with what the check says of it.
-import { type KeyboardEvent, useCallback, useState } from 'react';
+import { type KeyboardEvent, useCallback, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { applyEdit, type Edit } from '../../../check/edit.ts';
-import type { Step } from '../../../domain/procedure.ts';
+import type { Procedure, Step } from '../../../domain/procedure.ts';
 import { Summary } from '../../findings/Summary.tsx';
 import { useWide } from '../../parts/useWide.ts';
 import { Legend } from '../../picture/Legend.tsx';
@@ -162,12 +162,18 @@ function useKeys({ draft, edit, ticked, tick }: KeysProps): {
 
 const NONE: Ids = new Set();
 
+/** The ticked steps that are still there. */
+function knownOf({ steps }: Procedure, ticked: Ids): Ids {
+  const known = new Set(steps.flatMap(({ id }) => (ticked.has(id) ? [id] : [])));
+  return known.size === 0 ? NONE : known;
+}
+
 export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
   const [opened, open] = useState(false);
   const [ticked, tick] = useState<Ids>(NONE);
   const wide = useWide();
   const chosen = draft.steps.find(({ id }) => id === chosenId);
-  const known = new Set(draft.steps.flatMap(({ id }) => (ticked.has(id) ? [id] : [])));
+  const known = useMemo(() => knownOf(draft, ticked), [draft, ticked]);
   const ids = known.size > 0 ? known : chosen ? new Set([chosen.id]) : NONE;
   const { add, where } = useAdd({ draft, edit }, chosen, choose);
   const { judged, current, complete, shown, general, byStep } = checked;
