@@ -1,11 +1,11 @@
 // The board: everything the screens show of one procedure against one agent, as plain data that can cross from the
 // worker. For every surface and moment it holds the least number of slips and circumstances that contaminate it.
+import { LeastTable } from '../../check/leastTable.ts';
 import type { Compiled } from '../../contacts/interpret.ts';
 import type { BasicEvent, Operation, Surface } from '../../contacts/plan.ts';
 import type { Problem } from '../../contacts/problem.ts';
 import type { Scene } from '../../contacts/scene.ts';
 import type { Agent } from '../../domain/products.ts';
-import { leastEvents } from '../../engine/barriers.ts';
 import { ledgerOf, type LedgerTurn } from '../../engine/ledger.ts';
 import type { Conditions } from '../../engine/propagate.ts';
 
@@ -45,15 +45,20 @@ export interface Board {
   readonly turns: readonly BoardTurn[];
 }
 
+/** Most cells hold the same few conditions: each is worked out once, and a cell only looked up. */
 function leastOf({ plan, diagram, rows }: Conditions): Board['least'] {
   const width = plan.surfaces.length;
-  const all = leastEvents(diagram, rows);
   const moments = plan.steps.length + 1;
+  const table = new LeastTable(diagram);
   return Object.fromEntries(
-    plan.surfaces.map(({ id }, surface) => [
-      id,
-      Int32Array.from({ length: moments }, (_, row) => all[row * width + surface] ?? NOTHING),
-    ]),
+    plan.surfaces.map(({ id }, surface) => {
+      const least = new Int32Array(moments);
+      for (let row = 0; row < moments; row += 1) {
+        const events = table.of(rows[row * width + surface]!);
+        least[row] = events === Infinity ? NOTHING : events;
+      }
+      return [id, least];
+    }),
   );
 }
 
