@@ -2,9 +2,10 @@
 // (their intersection); from them, what each move adds at least; backwards, what every way to the end adds. Operations are
 // monotone, so a real order is never below. The same passes say from which scenes there is an end at all.
 import type { Measure } from '../check/finding.ts';
-import type { Operation } from '../contacts/plan.ts';
 import { FALSE, TRUE } from '../engine/diagram.ts';
-import { type Classes, ended, openPerClass, type Reached, touchedBy, type World } from './conditions.ts';
+import { type Classes, ended, only, openPerClass, type Reached, type World } from './conditions.ts';
+import type { Operation } from '../contacts/plan.ts';
+import { type Flow, type Flows, flowsOf, owedOf } from './flow.ts';
 import { both, type Shadows, shadowsOf, stepShadows } from './shadow.ts';
 import type { Graph } from './graph.ts';
 import type { Arc, Node } from './nodes.ts';
@@ -14,8 +15,6 @@ export interface Ahead {
   readonly open: bigint;
   readonly seconds: number;
   readonly departures: number;
-  /** Surfaces that some way to the end still touches or judges; others need not be compared. */
-  readonly live: Int32Array;
 }
 
 export interface Bounds {
@@ -25,6 +24,7 @@ export interface Bounds {
   readonly ahead: readonly (Ahead | undefined)[];
   /** Arcs of a node that lead to an end. */
   arcs(node: Node): readonly Arc[];
+  readonly flows: Flows;
 }
 
 const met = (shadows: Shadows, a: Classes, b: Classes): Classes => [
@@ -56,14 +56,37 @@ interface Added {
   readonly open: bigint;
 }
 
-/** What operations add to each class, and the state they leave, from this state. */
+/** What holds on every way to a scene. */
+interface Standing {
+  readonly state: Int32Array;
+  /**
+   * The same once the hygiene that is owed there is done without fault. Ways on which something else is dirty meet before
+   * it in less: what the hands left on a dispenser is told only after it.
+   */
+  readonly rubbed: Int32Array;
+}
+
+/** Hygiene without fault. */
+function rubbed(shadows: Shadows, state: Int32Array, hygiene: readonly Operation[]): Int32Array {
+  const after = state.slice();
+  const perfect = hygiene.map((one): Operation => (one.op === 'sanitise' ? { op: 'fresh', a: one.a } : one));
+  stepShadows(shadows, after, () => {}, perfect);
+  return after;
+}
+
+function join({ diagram }: World, state: Int32Array, other: Int32Array): void {
+  for (let at = 0; at < state.length; at += 1) state[at] = diagram.or(state[at]!, other[at]!);
+}
+
+/** What a move adds to each class, and the state it leaves, from where it stands. */
 function added(
   world: World,
   shadows: Shadows,
-  from: Int32Array,
-  operations: readonly Operation[],
+  from: Standing,
+  { operations, owed, judged, live }: Flow,
 ): Added & { readonly state: Int32Array } {
-  const state = from.slice();
+  const { work } = world;
+  work.set(from.state);
   const ever: Classes = [...NOTHING];
   let open = 0n;
   const note = (surface: number, was: number): void => {
@@ -72,9 +95,11 @@ function added(
     if (was === TRUE) open |= 1n << BigInt(surface);
     ever[at] = world.diagram.or(ever[at]!, was);
   };
-  stepShadows(shadows, state, note, operations);
-  for (const surface of touchedBy(operations)) note(surface, state[surface]!);
-  return { ever, open, state };
+  stepShadows(shadows, work, note, operations.slice(0, owed));
+  if (owed > 0) join(world, work, from.rubbed);
+  stepShadows(shadows, work, note, operations.slice(owed));
+  for (const surface of judged) note(surface, work[surface]!);
+  return { ever, open, state: only(work, live) };
 }
 
 interface Least {
@@ -82,39 +107,53 @@ interface Least {
   readonly added: ReadonlyMap<Arc, Added>;
 }
 
-function meet(shadows: Shadows, known: Int32Array, other: Int32Array): void {
-  for (let at = 0; at < known.length; at += 1)
-    if (known[at] !== other[at]) known[at] = both(shadows, known[at]!, other[at]!);
+function meet(shadows: Shadows, known: Int32Array, other: Int32Array, live: Int32Array): void {
+  for (const at of live) if (known[at] !== other[at]) known[at] = both(shadows, known[at]!, other[at]!);
 }
 
 /** What holds on every way to a scene, node by node, and what each arc adds to that. */
-function leastStates(world: World, shadows: Shadows, inOrder: readonly Node[], arcs: Bounds['arcs']): Least {
-  const state: Int32Array[] = [];
+function leastStates(world: World, shadows: Shadows, { inOrder, arcs, flows }: Ways): Least {
+  const standing: Standing[] = [];
   const adds = new Map<Arc, Added>();
+  const arrive = (node: Node, state: Int32Array): void => {
+    const [next] = arcs(node);
+    const clean = next ? rubbed(shadows, state, owedOf(next)) : state.slice();
+    const known = standing[node.index];
+    const live = flows.live[node.index] ?? new Int32Array();
+    if (!known) standing[node.index] = { state, rubbed: only(clean, live) };
+    else {
+      meet(shadows, known.state, state, live);
+      meet(shadows, known.rubbed, clean, live);
+    }
+  };
   const [first] = inOrder;
-  const { operations } = world.setting.machine.start;
-  if (first) state[first.index] = added(world, shadows, new Int32Array(world.width), operations).state;
+  if (first) arrive(first, atStart(world, shadows, flows.live[first.index] ?? new Int32Array()));
   for (const node of inOrder) {
-    const from = state[node.index];
+    const from = standing[node.index];
     if (!from) continue;
     for (const arc of arcs(node)) {
-      const done = added(world, shadows, from, arc.operations);
-      adds.set(arc, done);
-      const known = state[arc.to.index];
-      if (known) meet(shadows, known, done.state);
-      else state[arc.to.index] = done.state;
+      const flow = flows.of.get(arc);
+      if (!flow) continue;
+      const { state, ...more } = added(world, shadows, from, flow);
+      adds.set(arc, more);
+      arrive(arc.to, state);
     }
   }
-  return { state, added: adds };
+  return { state: standing.map(({ state }) => state), added: adds };
 }
 
-const indices = (marked: Uint8Array): Int32Array =>
-  Int32Array.from([...marked.keys()].filter((at) => marked[at] === 1));
+function atStart(world: World, shadows: Shadows, live: Int32Array): Int32Array {
+  const nothing = new Int32Array(world.width);
+  const { operations } = world.setting.machine.start;
+  const start: Flow = { operations, owed: 0, judged: new Int32Array(), live };
+  return added(world, shadows, { state: nothing, rubbed: nothing }, start).state;
+}
+
+type Ways = Pick<Bounds, 'inOrder' | 'arcs' | 'flows'>;
 
 function endAhead(world: World, state: Int32Array): Ahead {
   const { ever, open } = ended(world, { state, ever: NOTHING, open: 0n });
-  const live = indices(Uint8Array.from(world.endGroup, (group) => (group < 0 ? 0 : 1)));
-  return { ever, open, seconds: 0, departures: 0, live };
+  return { ever, open, seconds: 0, departures: 0 };
 }
 
 /** By this arc at least this. */
@@ -123,33 +162,23 @@ const throughArc = (world: World, arc: Arc, { ever, open }: Added, then: Ahead):
   open: open | then.open,
   seconds: arc.seconds + then.seconds,
   departures: arc.departures + then.departures,
-  live: then.live,
 });
 
 /** Whatever way is taken. */
-function leastOf(shadows: Shadows, ways: readonly Ahead[], live: Int32Array): Ahead | undefined {
+function leastOf(shadows: Shadows, ways: readonly Ahead[]): Ahead | undefined {
   const [first, ...others] = ways;
-  if (!first) return undefined;
-  const least = others.reduce(
-    (all, one) => ({
-      ever: met(shadows, all.ever, one.ever),
-      open: all.open & one.open,
-      seconds: Math.min(all.seconds, one.seconds),
-      departures: Math.min(all.departures, one.departures),
-      live,
-    }),
-    first,
+  return (
+    first &&
+    others.reduce(
+      (all, one) => ({
+        ever: met(shadows, all.ever, one.ever),
+        open: all.open & one.open,
+        seconds: Math.min(all.seconds, one.seconds),
+        departures: Math.min(all.departures, one.departures),
+      }),
+      first,
+    )
   );
-  return { ...least, live };
-}
-
-function liveAt(world: World, arcs: readonly Arc[], ahead: readonly (Ahead | undefined)[]): Int32Array {
-  const live = new Uint8Array(world.width);
-  for (const arc of arcs) {
-    for (const surface of touchedBy(arc.operations)) live[surface] = 1;
-    for (const surface of ahead[arc.to.index]?.live ?? []) live[surface] = 1;
-  }
-  return indices(live);
 }
 
 /** Two events: a soiled strap and a reach for the face is the usual unavoidable way to mucosa. */
@@ -162,7 +191,8 @@ export function boundsOf(world: World, graph: Graph): Bounds {
   const kept = new Map(graph.nodes.map((node) => [node, node.arcs.filter(({ to }) => good.has(to))]));
   const arcs = (node: Node): readonly Arc[] => kept.get(node) ?? [];
   const shadows = shadowsOf(world.diagram, SHADOW_ORDER);
-  const least = leastStates(world, shadows, inOrder, arcs);
+  const flows = flowsOf(world, inOrder, arcs);
+  const least = leastStates(world, shadows, { inOrder, arcs, flows });
   const ahead: (Ahead | undefined)[] = [];
   for (const node of inOrder.toReversed()) {
     const state = least.state[node.index];
@@ -171,11 +201,9 @@ export function boundsOf(world: World, graph: Graph): Bounds {
       const [adds, then] = [least.added.get(arc), ahead[arc.to.index]];
       return adds && then ? [throughArc(world, arc, adds, then)] : [];
     });
-    ahead[node.index] = node.done
-      ? endAhead(world, state)
-      : leastOf(shadows, ways, liveAt(world, arcs(node), ahead));
+    ahead[node.index] = node.done ? endAhead(world, state) : leastOf(shadows, ways);
   }
-  return { inOrder, ahead, arcs };
+  return { inOrder, ahead, arcs, flows };
 }
 
 /** The least measure that a partial order can end with. */

@@ -7,6 +7,7 @@ import { Diagram, FALSE, TRUE } from '../engine/diagram.ts';
 import { PairCache } from '../engine/nodeTable.ts';
 import { stepOnce, UNWATCHED } from '../engine/propagate.ts';
 import { ChanceTable } from '../engine/chanceTable.ts';
+import type { Flow } from './flow.ts';
 import type { Graph } from './graph.ts';
 import type { Setting } from './setting.ts';
 
@@ -37,7 +38,9 @@ export interface World {
   readonly group: Int8Array;
   /** The same for surfaces judged at the end (shoes). */
   readonly endGroup: Int8Array;
+  /** Room to work in: UNWATCHED throughout between uses. */
   readonly scratch: Int32Array;
+  readonly work: Int32Array;
 }
 
 const groupOf = (surfaceClass: string): number =>
@@ -79,48 +82,47 @@ export function worldOf(graph: Graph): World {
     width: surfaces.length,
     group: groups('ever'),
     endGroup: groups('end'),
-    scratch: new Int32Array(surfaces.length),
+    scratch: new Int32Array(surfaces.length).fill(UNWATCHED),
+    work: new Int32Array(surfaces.length),
   };
 }
 
-const touched = (operations: readonly Operation[]): ReadonlySet<number> =>
-  new Set(operations.flatMap((one) => (one.op === 'contact' ? [one.a, one.b] : [one.a])));
-
-const TOUCHED = new WeakMap<readonly Operation[], ReadonlySet<number>>();
-
-/** Surfaces that these operations name; looked up, for the same lists come back many times. */
-export function touchedBy(operations: readonly Operation[]): ReadonlySet<number> {
-  const known = TOUCHED.get(operations) ?? touched(operations);
-  TOUCHED.set(operations, known);
-  return known;
-}
-
-/** What is reached once these operations are done. */
-export function reach(world: World, from: Reached, operations: readonly Operation[]): Reached {
-  const { diagram, group, scratch } = world;
-  const state = from.state.slice();
-  const surfaces = touchedBy(operations);
-  for (const surface of surfaces) scratch[surface] = group[surface]! < 0 ? UNWATCHED : FALSE;
-  stepOnce(diagram, { state, ever: scratch }, operations);
+/** What is reached once the operations of a move are done. */
+export function reach(world: World, from: Reached, { operations, judged, live }: Flow): Reached {
+  const { diagram, scratch } = world;
+  const { work } = world;
+  work.set(from.state);
+  for (const surface of judged) scratch[surface] = FALSE;
+  stepOnce(diagram, { state: work, ever: scratch }, operations);
   const ever: Classes = [...from.ever];
   let { open } = from;
-  for (const surface of surfaces) {
-    const at = group[surface]!;
-    if (at < 0) continue;
-    const was = diagram.or(scratch[surface]!, state[surface]!);
-    ever[at] = diagram.or(ever[at]!, was);
+  for (const surface of judged) {
+    const was = diagram.or(scratch[surface]!, work[surface]!);
+    scratch[surface] = UNWATCHED;
     if (was === TRUE) open |= 1n << BigInt(surface);
+    const at = world.group[surface]!;
+    ever[at] = diagram.or(ever[at]!, was);
   }
-  return { state, ever, open };
+  return { state: only(work, live), ever, open };
 }
 
-export function beginningOf(world: World): Reached {
+/** Only these surfaces; what is forgotten counts as clean. */
+export function only(state: Int32Array, live: Int32Array): Int32Array {
+  const kept = new Int32Array(state.length);
+  for (const surface of live) kept[surface] = state[surface]!;
+  return kept;
+}
+
+/** Before the first move, where these surfaces matter. */
+export function beginningOf(world: World, live: Int32Array): Reached {
+  const { operations } = world.setting.machine.start;
   const nothing: Reached = {
     state: new Int32Array(world.width),
     ever: [FALSE, FALSE, FALSE, FALSE],
     open: 0n,
   };
-  return reach(world, nothing, world.setting.machine.start.operations);
+  const judged = Int32Array.from(world.group.keys()).filter((surface) => world.group[surface]! >= 0);
+  return reach(world, nothing, { operations, owed: 0, judged, live });
 }
 
 /** Adds the surfaces that are judged as they leave. */

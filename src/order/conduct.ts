@@ -1,8 +1,11 @@
 // What each move departs from published practice. A rule may ask of the past, but the flags keep what rules ask, so that a
-// move costs the same on every way to its scene: it is asked on one of them.
+// move costs the same on every way to its scene: it is asked on one of them. Steps whose answer can change no more are
+// not asked again.
 import { isAccepted } from '../check/acceptance.ts';
-import type { Compiled, Performed } from '../contacts/interpret.ts';
-import { departures } from '../practice/index.ts';
+import { SIDES } from '../domain/places.ts';
+import { bodyIn } from '../contacts/scene.ts';
+import type { Performed } from '../contacts/interpret.ts';
+import { departuresIn, gloveOn, type Moment, momentOf } from '../practice/index.ts';
 import type { Node } from './nodes.ts';
 import type { Setting } from './setting.ts';
 
@@ -25,35 +28,65 @@ export interface Conduct {
   readonly unaccepted: number;
 }
 
-const NONE: Conduct = { rules: [], unaccepted: 0 };
-
-/** Departures of these steps from the first on, `ended` subjects being through. */
-function conductOf(setting: Setting, performed: readonly Performed[], ended: number): Conduct {
-  const { procedure, machine, agent } = setting;
-  const steps = performed.map(({ step }) => step);
-  const { surfaces, events } = machine.registry;
-  const compiled: Compiled = {
-    procedure: { ...procedure, steps },
-    agent,
-    performed,
-    problems: [],
-    interpreter: machine,
-    plan: { surfaces, events, start: [], steps: [] },
-  };
+/** Departures of the steps from index `from` on and of the whole, `ended` subjects being through. */
+function conductOf(setting: Setting, moments: readonly Moment[], from: number, ended: number): Conduct {
+  const { procedure } = setting;
   const through = new Set(setting.subjects.slice(0, ended).map(({ id }) => id));
-  const found = departures(compiled).filter(
+  const found = departuresIn({ procedure, moments, asked: moments.slice(from) }).filter(
     ({ rule, params }) =>
       !OF_THE_WHOLE.has(rule) || params.technique !== undefined || through.has(params.person ?? ''),
   );
-  const open = found.filter(({ rule, step }) => !isAccepted(procedure.accepted, rule, steps[step]?.id));
+  const open = found.filter(
+    ({ rule, step }) => !isAccepted(procedure.accepted, rule, moments[step]?.step.id),
+  );
   return { rules: found.map(({ rule }) => rule), unaccepted: open.length };
 }
 
-/** The steps by which a node was first reached. */
-function pathTo(node: Node): readonly Performed[] {
-  const back: (readonly Performed[])[] = [];
-  for (let arc = node.via; arc; arc = arc.from.via) back.push(arc.performed);
-  return back.reverse().flat();
+const IDLE: ReadonlySet<string> = new Set(['inspect', 'say', 'move', 'stand', 'sit', 'step-on']);
+
+/** Cleaned hands leave nothing open, unless they are left wet. */
+const settledAtOnce = ({ step, technique }: Moment): boolean =>
+  IDLE.has(step.action) ||
+  (step.action === 'sanitise' && !technique.moves.some(({ do: what }) => what === 'wet'));
+
+const bares = ({ step, owner, after }: Moment): boolean =>
+  step.action !== 'remove' || SIDES.every((side) => gloveOn(bodyIn(after, owner), side) === undefined);
+
+/**
+ * Index of the first step whose departures may still change. Rules look on to what the hands of those who take part do
+ * next, and from gloves that were taken off to the next item that they meet.
+ */
+function firstUnsettled(moments: readonly Moment[]): number {
+  const acted = new Set<string>();
+  const met = new Set<string>();
+  let first = moments.length;
+  for (let at = moments.length - 1; at >= 0; at -= 1) {
+    const moment = moments[at]!;
+    const { step, owner, touching, cleans } = moment;
+    const people = [step.who, owner, step.helper ?? owner];
+    const settled =
+      settledAtOnce(moment) ||
+      (people.every((person) => acted.has(person)) && (met.has(owner) || bares(moment)));
+    if (!settled) first = at;
+    for (const person of touching) {
+      acted.add(person);
+      if (step.items.length > 0 && cleans !== person) met.add(person);
+    }
+    if (cleans !== undefined) acted.add(cleans);
+  }
+  return first;
+}
+
+/** How a node was first reached, and what is open of it. */
+interface Past {
+  readonly moments: readonly Moment[];
+  readonly from: number;
+  readonly conduct: Conduct;
+}
+
+export interface Conducts {
+  /** What this move adds when made in this scene, after which `ended` subjects are through. */
+  adds(node: Node, performed: readonly Performed[], ended: number): Conduct;
 }
 
 /** How many times each rule is in the first list beyond the second. */
@@ -66,31 +99,31 @@ function beyond(rules: readonly string[], known: readonly string[]): readonly st
   });
 }
 
-export interface Conducts {
-  /** What this move adds when made in this scene, after which `ended` subjects are through. */
-  adds(node: Node, performed: readonly Performed[], ended: number): Conduct;
-}
-
 export function conductsOf(setting: Setting): Conducts {
-  const known = new Map<Node, Conduct>();
-  const paths = new Map<Node, readonly Performed[]>();
-  const upTo = (node: Node): Conduct => {
-    const found = known.get(node) ?? (node.via ? conductOf(setting, pathOf(node), node.flags.subject) : NONE);
-    known.set(node, found);
-    return found;
+  const known = new Map<Node, Past>();
+  const { surfaces } = setting.machine.registry;
+  const read = (moments: readonly Moment[], performed: readonly Performed[]): readonly Moment[] => [
+    ...moments,
+    ...performed.map((one, at) => momentOf(surfaces, one.step, one, moments.length + at)),
+  ];
+  const made = (node: Node): Past => {
+    const { via } = node;
+    const moments = via ? read(past(via.from).moments, via.performed) : [];
+    const from = firstUnsettled(moments);
+    return { moments, from, conduct: conductOf(setting, moments, from, node.flags.subject) };
   };
-  const pathOf = (node: Node): readonly Performed[] => {
-    const found = paths.get(node) ?? pathTo(node);
-    paths.set(node, found);
+  const past = (node: Node): Past => {
+    const found = known.get(node) ?? made(node);
+    known.set(node, found);
     return found;
   };
   return {
     adds(node, performed, ended) {
-      const before = upTo(node);
-      const after = conductOf(setting, [...pathOf(node), ...performed], ended);
+      const { moments, from, conduct } = past(node);
+      const after = conductOf(setting, read(moments, performed), from, ended);
       return {
-        rules: beyond(after.rules, before.rules),
-        unaccepted: after.unaccepted - before.unaccepted,
+        rules: beyond(after.rules, conduct.rules),
+        unaccepted: after.unaccepted - conduct.unaccepted,
       };
     },
   };

@@ -1,7 +1,7 @@
 // The admissible moves ('macros') at one moment of a doffing: take one item off, open it, change gloves, wipe the shoes, walk on,
 // end. Each brings what it needs: the seat, the look at the gloves beneath. Hygiene follows in graph.ts.
 import { blockedBy, type Body, indexOf } from '../contacts/body.ts';
-import { type ItemGroup, type ItemId, itemKind } from '../domain/items.ts';
+import { type ItemId, itemKind } from '../domain/items.ts';
 import { SIDES } from '../domain/places.ts';
 import type { Step } from '../domain/procedure.ts';
 import { techniquesFor, type Technique, type TechniqueId } from '../domain/techniques/index.ts';
@@ -144,8 +144,6 @@ function openings(place: Place): readonly Draft[] {
     .flatMap((item) => acts(place, { kind: 'open', action: 'unfasten', items: [item] }));
 }
 
-const GARMENTS: readonly ItemGroup[] = ['gown', 'coverall'];
-
 /** Off with the outermost gloves, hygiene, fresh ones on. */
 function gloveChanges(place: Place): readonly Draft[] {
   const { setting, body, flags } = place;
@@ -156,7 +154,6 @@ function gloveChanges(place: Place): readonly Draft[] {
   const [glove] = outer;
   if (flags.changes >= setting.changes || glove === undefined || outer[1] !== glove) return [];
   const name = `change-gloves-${flags.changes + 1}`;
-  const garment = body.layers.some(({ item }) => GARMENTS.includes(itemKind(item).group));
   return [
     {
       name,
@@ -168,7 +165,7 @@ function gloveChanges(place: Place): readonly Draft[] {
         'rub',
         makeOwn(place, `${name}-on`, { action: 'put-on', items: [glove] }),
       ],
-      after: { changes: flags.changes + 1, ...(garment ? {} : { fresh: true }) },
+      after: { changes: flags.changes + 1 },
     },
   ];
 }
@@ -241,7 +238,7 @@ function endings(place: Place): readonly Draft[] {
       : make(place, 'last-look', { action: 'inspect', of: body.id }, looks),
   ];
   const across = body.zone === last ? [] : over(place, last ?? body.zone);
-  const after = { subject: flags.subject + 1, wiped: false, changes: 0, fresh: false, chairs: '' };
+  const after = { subject: flags.subject + 1, wiped: false, changes: 0 };
   return [{ name: 'end', kind: 'end', items: [], steps: [...look, ...across], after }];
 }
 

@@ -1,5 +1,6 @@
 // What the scene does not show and the rest of a doffing depends on: what was used up, and the few facts
 // of the past that practice rules ask of later steps. Two partial orders with equal scene and flags can go on alike.
+import type { Layer } from '../contacts/body.ts';
 import type { Scene } from '../contacts/scene.ts';
 
 export interface Flags {
@@ -11,11 +12,13 @@ export interface Flags {
   readonly changes: number;
   /** Pinned steps done. */
   readonly pinned: number;
-  /** Chairs sat on in a garment or foot covers, sorted, each as often as it was (practice.clean-and-dirty-chair-apart). */
+  /** Clean chairs sat on in foot covers, sorted, each as often as it was (practice.clean-and-dirty-chair-apart). */
   readonly chairs: string;
-  /** Fresh gloves since the garment went (practice.glove-change-before-respirator). */
+  /** Fresh gloves since the first garment went (practice.glove-change-before-respirator). */
   readonly fresh: boolean;
-  /** People whose hands did nothing since they were cleaned, sorted (practice.hygiene-around-zip). */
+  /** The subject's hands met something since they were cleaned, so that the next move begins with hygiene. */
+  readonly due: boolean;
+  /** People whose hands did nothing since they were cleaned, sorted, while there is a zip (practice.hygiene-around-zip). */
   readonly clean: string;
 }
 
@@ -27,19 +30,32 @@ export const FIRST: Flags = {
   pinned: 0,
   chairs: '',
   fresh: false,
+  due: false,
   clean: '',
 };
 
-export function flagsKey({ subject, begun, wiped, changes, pinned, chairs, fresh, clean }: Flags): string {
-  return `${subject}${begun ? 'b' : ''}${wiped ? 'w' : ''}${fresh ? 'f' : ''}/${changes}/${pinned}/${chairs}/${clean}`;
+export function flagsKey({
+  subject,
+  begun,
+  wiped,
+  changes,
+  pinned,
+  chairs,
+  fresh,
+  due,
+  clean,
+}: Flags): string {
+  return `${subject}${begun ? 'b' : ''}${wiped ? 'w' : ''}${fresh ? 'f' : ''}${due ? 'd' : ''}/${changes}/${pinned}/${chairs}/${clean}`;
 }
 
 const EACH_SUBJECT = 1000;
 const EACH_PINNED = 20;
 
+const kinds = (layers: readonly Layer[]): number => new Set(layers.map(({ item }) => item)).size;
+
 /**
- * How far a doffing is: grows with every move and is the same for every way to the same scene. Hygiene is numbered by it, so that
- * what an imperfect last rub left on the hands is one condition in whatever order the items went.
+ * How far a doffing is: grows with every move and is the same for every way to the same scene. Helpers' hygiene is numbered by
+ * it, so that what an imperfect last rub left on their hands is one condition in whatever order the items went.
  */
 export function rankOf(
   scene: Scene,
@@ -47,7 +63,7 @@ export function rankOf(
   subject: { readonly id: string; readonly route: readonly string[] } | undefined,
 ): number {
   const worn = Object.values(scene.bodies).reduce(
-    (sum, { layers }) => sum + layers.length + layers.filter(({ fastened }) => fastened).length,
+    (sum, { layers }) => sum + kinds(layers) + kinds(layers.filter(({ fastened }) => fastened)),
     0,
   );
   const way = subject ? subject.route.indexOf(scene.bodies[subject.id]?.zone ?? '') : 0;

@@ -10,6 +10,8 @@ export interface Arc {
   readonly from: Node;
   readonly to: Node;
   readonly performed: readonly Performed[];
+  /** Steps at its beginning that are hygiene owed to the move before. */
+  readonly owed: number;
   readonly operations: readonly Operation[];
   readonly seconds: number;
   /** Departures from practice that it adds and that are not accepted. */

@@ -101,7 +101,7 @@ class Course {
     const [first] = this.#bounds.inOrder;
     const ahead = first && this.#bounds.ahead[first.index];
     if (!ahead) return [];
-    const reached = beginningOf(this.#world);
+    const reached = beginningOf(this.#world, this.#bounds.flows.live[first.index] ?? NOTHING);
     const cost = { seconds: 0, departures: 0 };
     return [{ ...reached, ...cost, link: undefined, least: leastMeasure(this.#world, reached, cost, ahead) }];
   }
@@ -126,7 +126,7 @@ class Course {
 
   #spread(fronts: Map<Node, Begun[]>, node: Node, begun: Begun): void {
     for (const arc of this.#bounds.arcs(node)) {
-      const live = this.#bounds.ahead[arc.to.index]?.live ?? NOTHING;
+      const live = this.#bounds.flows.live[arc.to.index] ?? NOTHING;
       const front = fronts.get(arc.to) ?? [];
       fronts.set(arc.to, front);
       this.tried += 1;
@@ -139,8 +139,9 @@ class Course {
   /** One move further; nothing where that cannot be best any more. */
   #follow(begun: Begun, arc: Arc): readonly Begun[] {
     const ahead = this.#bounds.ahead[arc.to.index];
-    if (!ahead) return [];
-    const reached = reach(this.#world, begun, arc.operations);
+    const flow = this.#bounds.flows.of.get(arc);
+    if (!ahead || !flow) return [];
+    const reached = reach(this.#world, begun, flow);
     const cost = { seconds: begun.seconds + arc.seconds, departures: begun.departures + arc.departures };
     const least = leastMeasure(this.#world, reached, cost, ahead);
     if (this.#hopeless(least)) return [];

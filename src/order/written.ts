@@ -4,16 +4,23 @@ import { analyse } from '../check/analysis.ts';
 import type { Measure } from '../check/finding.ts';
 import { compareMeasures } from '../check/measure.ts';
 import { scoreBase, scoreTrial } from '../check/mends.ts';
+import type { Performed } from '../contacts/interpret.ts';
 import type { Procedure, Step } from '../domain/procedure.ts';
 import type { Agent } from '../domain/products.ts';
 import type { Arc } from './nodes.ts';
 import type { Setting } from './setting.ts';
 
-/** The steps of one move. */
+/** The steps of one move, with the hygiene that follows it. */
 export interface Block {
   readonly arc: Arc;
   readonly steps: readonly Step[];
 }
+
+/** What an order does by this move: its own steps, and the hygiene that it leaves to the next. */
+const performedBy = (arcs: readonly Arc[], at: number): readonly Performed[] => {
+  const [arc, next] = [arcs[at], arcs[at + 1]];
+  return [...(arc?.performed.slice(arc.owed) ?? []), ...(next?.performed.slice(0, next.owed) ?? [])];
+};
 
 function hygieneName({ subjects }: Setting, { draft }: Arc, who: string): string {
   const whose = who === subjects[0]?.id ? '' : `${who}-`;
@@ -31,9 +38,9 @@ export function blocksOf(setting: Setting, arcs: readonly Arc[]): readonly Block
     taken.add(id);
     return id;
   };
-  return arcs.map((arc) => ({
+  return arcs.map((arc, at) => ({
     arc,
-    steps: arc.performed.map(({ step }) => {
+    steps: performedBy(arcs, at).map(({ step }) => {
       if (pinned.has(step)) return step;
       const base = step.action === 'sanitise' ? hygieneName(setting, arc, step.who) : step.id;
       return { ...step, id: unused(base) };

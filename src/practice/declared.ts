@@ -34,7 +34,7 @@ export function techniquesThatBreak(rule: PracticeRuleId): readonly string[] {
 }
 
 export const declared = (reading: Reading): readonly Departure[] =>
-  reading.moments.flatMap(({ index, owner: person, step, technique }) => {
+  reading.asked.flatMap(({ index, owner: person, step, technique }) => {
     const [item] = step.items;
     return (technique.breaks ?? []).map((rule) => ({
       rule: forItem(rule, item),

@@ -17,7 +17,7 @@ import {
 } from './reading.ts';
 
 function onWetHands(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.owner;
     const [item] = putOn(moment, ['glove']);
     return item && bodyIn(moment.before, person).wet
@@ -27,7 +27,7 @@ function onWetHands(reading: Reading): readonly Found[] {
 }
 
 function onUnrubbedHands(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.owner;
     const [item] = putOn(moment, ['glove']);
     if (!item || !bareHands(bodyIn(moment.before, person))) return [];

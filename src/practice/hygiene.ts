@@ -24,7 +24,7 @@ const freshGloveOnBareHand = (moment: Moment, person: string): boolean =>
   putOn(moment, ['glove']).length > 0 && bareHands(bodyIn(moment.before, person));
 
 function afterGloves(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.owner;
     const [item] = takenOff(moment, ['glove']);
     const next = item && nextHandAct(reading, moment.index, person);
@@ -43,7 +43,7 @@ const nextItem = (reading: Reading, from: number, person: string): Moment | unde
   );
 
 function betweenItems(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.step.who;
     const [item] = takenOff(moment);
     if (!item || person !== moment.owner || glovePairs(reading, person) < 2) return [];
@@ -72,7 +72,7 @@ function atTheEnd(reading: Reading): readonly Found[] {
 }
 
 function aroundZip(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const [item] = moment.step.items;
     if (moment.step.action !== 'unfasten' || !item || itemKind(item).closure !== 'zip') return [];
     const { helper } = moment.step;
@@ -92,7 +92,7 @@ function aroundZip(reading: Reading): readonly Found[] {
 }
 
 function notRubbedDry(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.step.who;
     const wets = moment.technique.moves.some((move) => move.do === 'wet');
     const sprays = moment.technique.moves.some((move) => move.do === 'clean' && move.sprayed);

@@ -3,18 +3,21 @@
 import type { Compiled } from '../contacts/interpret.ts';
 import { declared } from './declared.ts';
 import type { Departure } from './departure.ts';
-import { read } from './reading.ts';
+import { read, type Reading } from './reading.ts';
 import { RULES } from './rules.ts';
 
 export type { Departure } from './departure.ts';
+export { gloveOn, type Moment, momentOf, RESPIRATORS } from './reading.ts';
 export { RULES } from './rules.ts';
 
 /**
  * All departures, in the order of the steps; at most one of a rule at a step. Step indices are the procedure's. Needs no
  * engine: the contacts of the plan are enough, and they are the same for every agent.
  */
-export function departures(compiled: Compiled): readonly Departure[] {
-  const reading = read(compiled);
+export const departures = (compiled: Compiled): readonly Departure[] => departuresIn(read(compiled));
+
+/** The same of the steps that are asked about, and of the whole. */
+export function departuresIn(reading: Reading): readonly Departure[] {
   const ruled = RULES.filter((rule) => rule.kinds.includes(reading.procedure.kind)).flatMap((rule) =>
     rule.find(reading).map((found): Departure => ({ rule: rule.id, ...found })),
   );

@@ -51,7 +51,7 @@ const leavesWithout = (
     .map(({ person, moment }) => ({ step: moment.index, params: { person } }));
 
 function innerGlovesUnseen(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.owner;
     const body = bodyIn(moment.after, person);
     const glove = SIDES.map((side) => gloveOn(body, side)).find((item) => item !== undefined);

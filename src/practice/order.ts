@@ -106,7 +106,7 @@ function inTheWay(order: Order, moment: Moment, item: ItemId): readonly Layer[] 
 }
 
 function departuresFrom(order: Order, reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const person = moment.owner;
     if (moment.step.action !== order.action) return [];
     if (order.pairs !== undefined && glovePairs(reading, person) !== order.pairs) return [];
@@ -119,7 +119,7 @@ function departuresFrom(order: Order, reading: Reading): readonly Found[] {
 
 /** Foot covers that come off when the garment is gone and clothes are all that is left below. */
 function bootsAfterGarment(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const { action, items } = moment.step;
     const person = moment.owner;
     const item = items.find((candidate) => groupOf(candidate) === 'foot-cover');

@@ -21,9 +21,10 @@ const shoeSteps = (reading: Reading, chair: string): readonly Moment[] =>
 
 function dirtyOnCleanChair(reading: Reading): readonly Found[] {
   return reading.moments.flatMap((moment) => {
+    if (moment.step.action !== 'sit') return [];
     const person = moment.step.who;
     const body = bodyIn(moment.after, person);
-    const fixture = moment.step.action === 'sit' ? body.seated : undefined;
+    const fixture = body.seated;
     const garment = body.layers.findLast((layer) => GARMENTS.includes(groupOf(layer.item)))?.item;
     const item = garment ?? body.layers.find((layer) => groupOf(layer.item) === 'foot-cover')?.item;
     if (fixture === undefined || !item) return [];
@@ -55,7 +56,7 @@ function shoesUnwiped(reading: Reading): readonly Found[] {
 const FACE: readonly Place[] = ['face', 'eyes', 'nose', 'mouth'];
 
 function faceAfterHood(reading: Reading): readonly Found[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const { action, place } = moment.step;
     if (action !== 'touch' || place === undefined || !FACE.includes(place)) return [];
     const person = moment.owner;
@@ -73,7 +74,7 @@ const FRONTS: readonly PartId[] = ['front', 'sleeve-left', 'sleeve-right', 'outs
 
 /** A step that says to touch a front. A step that names no part means the front. */
 const touchesFront = (reading: Reading, groups: readonly ItemGroup[]): readonly Found[] =>
-  reading.moments.flatMap(({ index, owner: person, step }) => {
+  reading.asked.flatMap(({ index, owner: person, step }) => {
     const [item] = step.items;
     if (step.action !== 'touch' || !item || !groups.includes(groupOf(item))) return [];
     return FRONTS.includes(step.part ?? 'front') ? [{ step: index, params: { person, item } }] : [];
@@ -83,7 +84,7 @@ const touchesFront = (reading: Reading, groups: readonly ItemGroup[]): readonly 
 function offWithThePatient(reading: Reading): readonly Found[] {
   const patient = reading.procedure.zones.filter((zone) => zone.side === 'patient').map((zone) => zone.id);
   const people = inTwoPairs(reading);
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const [item] = moment.step.action === 'remove' ? moment.step.items : [];
     const there = patient.includes(bodyIn(moment.before, moment.owner).zone);
     if (!item || !there || !people.includes(moment.owner)) return [];

@@ -27,6 +27,8 @@ export interface Moment {
 export interface Reading {
   readonly procedure: Procedure;
   readonly moments: readonly Moment[];
+  /** Those that are asked about: the last of `moments`, or all. A rule about the whole is asked of all of them anyway. */
+  readonly asked: readonly Moment[];
 }
 
 /** Actions done by the doer's hands whatever the technique. */
@@ -47,19 +49,21 @@ export const bareHands = (body: Body): boolean => SIDES.every((side) => gloveOn(
 const handsOf = (scene: Scene, person: string): readonly (string | undefined)[] =>
   SIDES.map((side) => outermost(bodyIn(scene, person), `hand.${side}`));
 
+type Surfaces = Compiled['plan']['surfaces'];
+
 /** Surfaces that the step brings into contact though nobody slips. */
-function metIn(compiled: Compiled, performed: Performed): ReadonlySet<string | undefined> {
+function metIn(surfaces: Surfaces, performed: Performed): ReadonlySet<string | undefined> {
   const met = new Set<string | undefined>();
   for (const operation of performed.operations) {
     if (operation.op !== 'contact' || operation.when.length > 0) continue;
-    met.add(compiled.plan.surfaces[operation.a]?.id);
-    met.add(compiled.plan.surfaces[operation.b]?.id);
+    met.add(surfaces[operation.a]?.id);
+    met.add(surfaces[operation.b]?.id);
   }
   return met;
 }
 
-function touchingIn(compiled: Compiled, step: Step, performed: Performed): ReadonlySet<string> {
-  const met = metIn(compiled, performed);
+function touchingIn(surfaces: Surfaces, step: Step, performed: Performed): ReadonlySet<string> {
+  const met = metIn(surfaces, performed);
   const { before, after } = performed;
   const people = [step.who, step.of, step.helper].filter((person) => person !== undefined);
   const touching = people.filter((person) =>
@@ -73,8 +77,8 @@ function touchingIn(compiled: Compiled, step: Step, performed: Performed): Reado
 /** Variants of a procedure share most of their performed steps, and each is read only once. */
 const KNOWN = new WeakMap<Performed, ReadonlySet<string>>();
 
-function touchingOnce(compiled: Compiled, step: Step, performed: Performed): ReadonlySet<string> {
-  const touching = KNOWN.get(performed) ?? touchingIn(compiled, step, performed);
+function touchingOnce(surfaces: Surfaces, step: Step, performed: Performed): ReadonlySet<string> {
+  const touching = KNOWN.get(performed) ?? touchingIn(surfaces, step, performed);
   KNOWN.set(performed, touching);
   return touching;
 }
@@ -88,17 +92,20 @@ function cleanedIn(step: Step, before: Scene): string | undefined {
   return SIDES.every((side) => gloveOn(bodyIn(before, owner), side) === item) ? owner : undefined;
 }
 
-export function read(compiled: Compiled): Reading {
-  const { procedure } = compiled;
+/** `step` as the procedure has it, `performed` as it was worked out, at this index. */
+export function momentOf(surfaces: Surfaces, step: Step, performed: Performed, index: number): Moment {
+  const { technique, before, after } = performed;
+  const touching = touchingOnce(surfaces, step, performed);
+  const cleans = cleanedIn(step, before);
+  return { index, step, technique, owner: step.of ?? step.who, before, after, touching, cleans };
+}
+
+export function read({ procedure, performed, plan }: Compiled): Reading {
   const moments = procedure.steps.flatMap((step, index): readonly Moment[] => {
-    const performed = compiled.performed[index];
-    if (!performed) return [];
-    const { technique, before, after } = performed;
-    const touching = touchingOnce(compiled, step, performed);
-    const cleans = cleanedIn(step, before);
-    return [{ index, step, technique, owner: step.of ?? step.who, before, after, touching, cleans }];
+    const done = performed[index];
+    return done ? [momentOf(plan.surfaces, step, done, index)] : [];
   });
-  return { procedure, moments };
+  return { procedure, moments, asked: moments };
 }
 
 /** Pairs of gloves a person starts with. Two mark the ensembles for viral haemorrhagic fever. */

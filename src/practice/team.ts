@@ -13,7 +13,7 @@ interface Assist {
 
 /** Every act of help: hands on the equipment of somebody else, as doer or as helper. */
 function assists(reading: Reading): readonly Assist[] {
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const { who, helper } = moment.step;
     const people = [who, ...(helper === undefined ? [] : [helper])];
     return people
@@ -74,7 +74,7 @@ function assistantMissing(reading: Reading): readonly Found[] {
 
 function hoodAlone(reading: Reading): readonly Found[] {
   if (!hasRole(reading, 'assistant')) return [];
-  return reading.moments.flatMap((moment) => {
+  return reading.asked.flatMap((moment) => {
     const [item] = takenOff(moment, ['powered-hood']);
     // A helper who is named but whose hands the technique does not use is no help.
     const { who, helper } = moment.step;
@@ -100,9 +100,11 @@ function crossesLine(reading: Reading): readonly Found[] {
   const last = reading.moments.findLast(
     (moment) => roleOf(reading, moment.owner) === 'wearer' && takenOff(moment).length > 0,
   );
+  if (!last) return [];
+  const helpers = reading.procedure.people.filter(({ role }) => role !== 'wearer').map(({ id }) => id);
   return reading.moments.flatMap((moment) => {
     const person = moment.step.who;
-    if (!last || moment.index > last.index || roleOf(reading, person) === 'wearer') return [];
+    if (moment.before === moment.after || moment.index > last.index || !helpers.includes(person)) return [];
     const from = bodyIn(moment.before, person).zone;
     const to = bodyIn(moment.after, person).zone;
     return isClean(from) === isClean(to) ? [] : [{ step: moment.index, params: { person, zone: to } }];

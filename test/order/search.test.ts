@@ -15,6 +15,7 @@ import {
   follow,
   type Ground,
   groundOf,
+  liveAt,
   measureOf,
   ordersFrom,
   procedureOf,
@@ -128,7 +129,7 @@ describe.each(RICH)('%s', (_, here) => {
               way.reduce((begun, arc) => follow(here, begun, arc), begin(here));
             const others = partial.filter((other) => other !== one && other.at(-1)?.to === node);
             const rest = walk(here, on, node);
-            const live = here.bounds.ahead[node.index]?.live ?? new Int32Array();
+            const live = liveAt(here, node);
             for (const other of others) {
               const [a, b] = [run(one), run(other)];
               if (!dominates(here.world, a, b, live)) continue;

@@ -62,17 +62,23 @@ const aheadOf = ({ bounds }: Ground, node: Node): Ahead => {
   return ahead;
 };
 
+/** Surfaces that matter at a node. */
+export const liveAt = ({ bounds }: Ground, node: Node): Int32Array =>
+  bounds.flows.live[node.index] ?? new Int32Array();
+
 export function begin(ground: Ground): Begun {
-  const reached = beginningOf(ground.world);
-  const cost = { seconds: 0, departures: 0 };
   const [first] = ground.graph.nodes;
   if (!first) throw new Error('no scene');
+  const reached = beginningOf(ground.world, liveAt(ground, first));
+  const cost = { seconds: 0, departures: 0 };
   const least = leastMeasure(ground.world, reached, cost, aheadOf(ground, first));
   return { ...reached, ...cost, link: undefined, least };
 }
 
 export function follow(ground: Ground, begun: Begun, arc: Arc): Begun {
-  const reached = reach(ground.world, begun, arc.operations);
+  const flow = ground.bounds.flows.of.get(arc);
+  if (!flow) throw new Error('not a move that leads to an end');
+  const reached = reach(ground.world, begun, flow);
   const cost = {
     seconds: begun.seconds + arc.seconds,
     departures: begun.departures + arc.departures,
