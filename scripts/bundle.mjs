@@ -8,7 +8,7 @@ import { ROOT } from './install.mjs';
 const REQUIRE = "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);";
 
 /** Native packages cannot be put into one file; they are found in node_modules, and loaded only by what needs them. */
-const NATIVE = ['@myriaddreamin/typst-ts-node-compiler'];
+const NATIVE = ['@myriaddreamin/typst-ts-node-compiler', 'libsql'];
 
 /** Each bundle: its first file, its result, and the folders whose change makes it stale. */
 export const BUNDLES = {

@@ -14,6 +14,7 @@ const SCHEMAS = /** @type {const} */ ([
   ['compare-1', 'compareSchema', 'compareJsonSchema'],
   ['cost-1', 'costSchema', 'costJsonSchema'],
   ['order-1', 'orderSchema', 'orderJsonSchema'],
+  ['journal-verify-1', 'journalSchema', 'journalJsonSchema'],
 ]);
 
 /**

@@ -46,6 +46,20 @@ export function vitestTotals(file) {
 }
 
 /**
+ * Names of the tests that were skipped, so that none is left out in silence.
+ * @param {string} file
+ * @returns {readonly string[]}
+ */
+export function skippedNames(file) {
+  const report =
+    /** @type {undefined | { testResults: { assertionResults: { status: string, fullName: string }[] }[] }} */ (
+      readJson(file)
+    );
+  const tests = report?.testResults.flatMap((one) => one.assertionResults) ?? [];
+  return tests.filter(({ status }) => !['passed', 'failed'].includes(status)).map(({ fullName }) => fullName);
+}
+
+/**
  * @param {string} file
  * @returns {Totals | undefined} undefined when there is no report
  */

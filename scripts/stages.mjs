@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import { whyNoBrowser } from './browser.mjs';
 import { ROOT } from './install.mjs';
 import { NODES, otherNode, whyNoOtherNode, withNode } from './nodes.mjs';
-import { freshReport, playwrightTotals, vitestTotals } from './reports.mjs';
+import { freshReport, playwrightTotals, skippedNames, vitestTotals } from './reports.mjs';
 import { fetchPdfTools } from './pdfTools.mjs';
+import { fetchPostgres } from './postgres.mjs';
 import { bin, run } from './run.mjs';
 
 /** @typedef {import('./reports.mjs').Totals} Totals */
@@ -92,6 +93,7 @@ async function vitest(report, program, env, without = []) {
   const args = ['node_modules/vitest/vitest.mjs', 'run', '--reporter=default', '--reporter=json'];
   const excluded = without.map((folder) => `--exclude=${folder}/**`);
   const done = await run(program, [...args, ...excluded, `--outputFile.json=${file}`], { minutes: 12, env });
+  for (const name of skippedNames(file)) console.log(`skipped: ${name}`);
   return tested(done, vitestTotals(file));
 }
 
@@ -103,6 +105,7 @@ const unitTests = {
   name: 'unit tests (vitest)',
   run: async () => {
     await fetchPdfTools();
+    await fetchPostgres();
     return vitest('vitest', process.execPath, {});
   },
 };

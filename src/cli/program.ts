@@ -9,6 +9,7 @@ import { compare } from './compare.ts';
 import { cost } from './cost.ts';
 import { explain } from './explain.ts';
 import type { Io } from './io.ts';
+import { addJournal, isJournal, JOURNAL_STATUSES } from './journal.ts';
 import { order, type OrderRequest } from './order.ts';
 import { print, type PrintRequest } from './print.ts';
 import { replay } from './replay.ts';
@@ -204,10 +205,11 @@ function addPrint(root: Command, io: Io, finish: Finish): void {
     });
 }
 
-const AFTER_HELP = `
-Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.
+const STATUSES =
+  'Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.';
 
-${cautionsText()}`;
+const afterHelp = ({ command }: { readonly command: Command }): string =>
+  `\n${isJournal(command) ? JOURNAL_STATUSES : STATUSES}\n\n${cautionsText()}`;
 
 /** The program; each command leaves its status in `finish`. Commands inherit streams and the way errors end. */
 function program(io: Io, finish: Finish): Command {
@@ -218,7 +220,7 @@ function program(io: Io, finish: Finish): Command {
     .helpOption('-h, --help', 'print this help')
     .configureOutput({ writeOut: io.out, writeErr: io.err, getOutHasColors: plain, getErrHasColors: plain })
     .exitOverride()
-    .addHelpText('afterAll', AFTER_HELP);
+    .addHelpText('afterAll', afterHelp);
   addCheck(root, io, finish);
   addExplain(root, io, finish);
   addReplay(root, io, finish);
@@ -226,6 +228,7 @@ function program(io: Io, finish: Finish): Command {
   addCost(root, io, finish);
   addOrder(root, io, finish);
   addPrint(root, io, finish);
+  addJournal(root, io, finish);
   return root;
 }
 

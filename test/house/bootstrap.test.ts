@@ -18,7 +18,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { isFresh } from '../../scripts/bundle.mjs';
 import { isInstalled } from '../../scripts/install.mjs';
-import { playwrightTotals, vitestTotals } from '../../scripts/reports.mjs';
+import { playwrightTotals, skippedNames, vitestTotals } from '../../scripts/reports.mjs';
 import { ROOT } from './imports.ts';
 
 const house = mkdtempSync(join(tmpdir(), 'clone-'));
@@ -150,6 +150,19 @@ describe('totals', () => {
   test('browser tests that broke before the first one count as a failure', () => {
     const stats = { expected: 0, unexpected: 0, flaky: 0, skipped: 0 };
     expect(playwrightTotals(report({ stats, errors: [{}] }))).toEqual({ passed: 0, failed: 1, skipped: 0 });
+  });
+
+  test('a skipped test is named', () => {
+    const assertionResults = [
+      { status: 'passed', fullName: 'one' },
+      { status: 'skipped', fullName: 'two' },
+      { status: 'pending', fullName: 'three' },
+    ];
+    expect(skippedNames(report({ testResults: [{ status: 'passed', assertionResults }] }))).toEqual([
+      'two',
+      'three',
+    ]);
+    expect(skippedNames(inHouse('none.json'))).toEqual([]);
   });
 
   test('no report is no total', () => {

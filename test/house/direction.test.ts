@@ -29,6 +29,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'types:costing',
     'types:order',
   ],
+  journal: ['zod', '@noble/hashes'],
+  'journal/adapters': ['journal', 'node:fs', 'node:path', 'libsql', 'pg', 'idb'],
   drawing: ['domain'],
   print: ['domain', 'contacts', 'engine', 'check', 'words', 'drawing', 'evidence', 'types:verify.ts'],
   'verify.ts': [
@@ -46,20 +48,30 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 const CORE = Object.keys(MAY_IMPORT);
 const SHELLS: readonly string[] = ['cli', 'server', 'app'];
+/** What a shell leaves to those below it: databases, and the stores of the other side. */
+const NOT_FOR_SHELLS = /^(libsql|pg|idb)(\/|$)/;
+const FOR_ITS_SIDE: Readonly<Record<string, RegExp>> = {
+  app: /^src\/journal\/adapters\/(sqlite|postgres|open)/,
+  cli: /^src\/journal\/adapters\/indexedDb/,
+  server: /^src\/journal\/adapters\/indexedDb/,
+};
 
-/** The part of the house a file belongs to: 'engine', 'verify.ts', '/evidence' for data outside src. */
+/** The part of the house a file belongs to: 'engine', 'verify.ts', '/evidence' for data outside src; or a package. */
 function partOf(path: string): string {
+  if (path.startsWith('src/journal/adapters/')) return 'journal/adapters';
   const inside = /^src\/([^/]+)/.exec(path)?.[1];
   if (inside !== undefined) return inside;
   const outside = /^(evidence|procedures)\//.exec(path)?.[1];
-  return outside === undefined ? path : `/${outside}`;
+  if (outside !== undefined) return `/${outside}`;
+  return /^@noble\/[a-z]+/.exec(path)?.[0] ?? path;
 }
 
 function isAllowed({ from, to, typesOnly }: Import): boolean {
   const here = partOf(from);
   const there = partOf(to);
   if (here === there) return true;
-  if (SHELLS.includes(here)) return !SHELLS.includes(there);
+  if (SHELLS.includes(here))
+    return !SHELLS.includes(there) && !NOT_FOR_SHELLS.test(to) && !FOR_ITS_SIDE[here]?.test(to);
   const allowed = MAY_IMPORT[here] ?? [];
   return allowed.includes(there) || (typesOnly && allowed.includes(`types:${there}`));
 }
@@ -77,6 +89,16 @@ describe('the check itself', () => {
     expect(wrongIn('src/engine/a.ts', "import { readFileSync } from 'node:fs';")).toEqual(['node:fs']);
     expect(wrongIn('src/app/a.tsx', "import '../server/main.ts';")).toEqual(['src/server/main.ts']);
     expect(wrongIn('src/words/a.ts', "import { x } from '../engine/x.ts';")).toEqual(['src/engine/x.ts']);
+    expect(wrongIn('src/journal/a.ts', "import { x } from './adapters/sqlite.ts';")).toEqual([
+      'src/journal/adapters/sqlite.ts',
+    ]);
+    expect(wrongIn('src/journal/a.ts', "import { statSync } from 'node:fs';")).toEqual(['node:fs']);
+    expect(wrongIn('src/journal/a.ts', "import { x } from '../domain/x.ts';")).toEqual(['src/domain/x.ts']);
+    expect(wrongIn('src/engine/a.ts', "import { x } from '../journal/x.ts';")).toEqual(['src/journal/x.ts']);
+    expect(wrongIn('src/cli/a.ts', "import x from 'libsql';")).toEqual(['libsql']);
+    expect(wrongIn('src/app/a.ts', "import { x } from '../journal/adapters/sqlite.ts';")).toEqual([
+      'src/journal/adapters/sqlite.ts',
+    ]);
   });
 
   test('lets through what the plan allows', () => {
@@ -84,6 +106,8 @@ describe('the check itself', () => {
     expect(wrongIn('src/words/a.ts', "import {\n  type X,\n  type Y,\n} from '../engine/x.ts';")).toEqual([]);
     expect(wrongIn('src/words/en/a.ts', "import { x } from '../../practice/x.ts';")).toEqual([]);
     expect(wrongIn('src/cli/a.ts', "import { verify } from '../verify.ts';")).toEqual([]);
+    expect(wrongIn('src/journal/adapters/sqlite.ts', "import { statSync } from 'node:fs';")).toEqual([]);
+    expect(wrongIn('src/app/a.ts', "import { x } from '../journal/adapters/indexedDb.ts';")).toEqual([]);
     expect(wrongIn('src/domain/a.ts', "// import { x } from '../engine/x.ts';")).toEqual([]);
   });
 });

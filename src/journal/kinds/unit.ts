@@ -1,0 +1,36 @@
+// Bodies of what concerns the unit as a whole: its beginning, its devices, the languages it trusts, notes.
+import * as z from 'zod';
+import { day, freeText, sha256Hex, slug } from './values.ts';
+
+export const unitCreated = z.strictObject({ title: freeText, invented: z.boolean() });
+
+export const devicePaired = z.strictObject({ device: slug, label: freeText });
+
+export const deviceRevoked = z.strictObject({ device: slug, reason: freeText });
+
+/** `wording` is the hash of the sentences that were read. */
+export const languageSignedOff = z.strictObject({
+  language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/),
+  wording: sha256Hex,
+  on: day,
+});
+
+const ABOUT = ['unit', 'procedure', 'exit', 'visit', 'device', 'entry'] as const;
+
+/** `id` names the thing; of an entry, its hash. */
+export const noteAdded = z.strictObject({
+  about: z.enum(ABOUT),
+  id: z.union([slug, sha256Hex]),
+  text: freeText,
+});
+
+/**
+ * A person's health, closed to everybody who has not the key: neither whose nor what it is stands in the open. The bytes
+ * are base64url; `key` names the key, `nonce` and `sealed` are the cipher's.
+ */
+export const healthSealed = z.strictObject({
+  cipher: z.enum(['aes-256-gcm', 'xchacha20-poly1305']),
+  key: slug,
+  nonce: z.base64url().min(16).max(64),
+  sealed: z.base64url().min(24).max(65_536),
+});
