@@ -8,6 +8,7 @@ import { NotFound } from './pages/NotFound.tsx';
 import { ProcedurePage } from './pages/ProcedurePage.tsx';
 import { WriteHome } from './compose/WriteHome.tsx';
 import { WritePage } from './compose/WritePage.tsx';
+import { OrderPage } from './order/OrderPage.tsx';
 import { words } from './words.ts';
 
 function Header() {
@@ -86,6 +87,9 @@ export function App() {
           </Route>
           <Route<Readonly<Record<'id' | 'view', string | undefined>>> path="/write/:id/:view?">
             {({ id = '', view = 'steps' }) => <WritePage id={id} view={view} />}
+          </Route>
+          <Route<Readonly<Record<'from' | 'id' | 'view', string | undefined>>> path="/order/:from/:id/:view?">
+            {({ from = '', id = '', view = 'search' }) => <OrderPage from={from} id={id} view={view} />}
           </Route>
           <Route path="/evidence">
             <EvidencePage />

@@ -9,6 +9,7 @@ import './css/picture.css';
 import './css/ledger.css';
 import './css/compose.css';
 import './css/compare.css';
+import './css/order.css';
 
 const root = document.getElementById('page');
 if (root) {

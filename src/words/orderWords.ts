@@ -27,6 +27,8 @@ export interface OrderTable {
     readonly technique: (step: string) => string;
     readonly helper: (step: string, helped: string) => string;
     readonly hygiene: (step: string) => string;
+    /** A step that is named like the one before it, with its number. */
+    readonly numbered: (step: string, number: number) => string;
   };
   /** The alternative, which the reason goes on with. */
   readonly other: {
@@ -112,18 +114,22 @@ function figureWords(tools: Tools, before: Measure, after: Measure): readonly Fi
 
 const stepOf = ({ steps }: Setting, id: string): Step | undefined => steps.find((one) => one.id === id);
 
-/** The step that would go first, with its doer where that is somebody else. */
-function nextWords({ label, person }: Tools, setting: Setting, id: string, who: string | undefined): string {
+/** The step that would go first, with its doer where that is somebody else, its number where only that tells them apart. */
+function nextWords(tools: Tools, setting: Setting, id: string, own: Step | undefined): string {
   const step = stepOf(setting, id);
   if (!step) return id;
-  return `${label(setting, step)}${step.who === who ? '' : ` (${person(setting, step.who)})`}`;
+  const label = tools.label(setting, step);
+  if (step.who !== own?.who) return `${label} (${tools.person(setting, step.who)})`;
+  return own && tools.label(setting, own) === label
+    ? tools.chosen.numbered(label, setting.steps.indexOf(step) + 1)
+    : label;
 }
 
 function chosenWords(tools: Tools, setting: Setting, { kind, step: id, instead }: Choice): string {
   const { chosen } = tools;
   const step = stepOf(setting, id);
   const own = capital(step ? tools.label(setting, step) : id);
-  if (kind === 'order') return chosen.order(own, nextWords(tools, setting, instead, step?.who));
+  if (kind === 'order') return chosen.order(own, nextWords(tools, setting, instead, step));
   if (kind === 'hygiene') return chosen.hygiene(own);
   if (kind === 'technique') return chosen.technique(own);
   return chosen.helper(own, step?.helper === undefined ? '' : tools.helped(setting, step.helper));

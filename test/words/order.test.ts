@@ -204,6 +204,17 @@ describe('English', () => {
   });
 });
 
+test.each(LANGUAGES)('%s: two steps that are named alike are told apart by number', (language) => {
+  const removed = SUIT.steps.filter(
+    ({ action, items }) => action === 'remove' && items[0] === 'inner-gloves',
+  );
+  const [first, second] = removed;
+  if (!first || !second) throw new Error('the suit takes its inner gloves off twice');
+  const choice: Choice = { kind: 'order', step: first.id, instead: second.id, outcome: 'same' };
+  const number = SUIT.steps.indexOf(second) + 1;
+  expect(wordsFor(language).order.choice(SUIT, choice)).toMatch(new RegExp(` \\(\\p{L}+ ${number}\\)`, 'u'));
+});
+
 describe('two figures', () => {
   const percents = percentsIn('en', ' ');
   // What lies below is no chance that any table holds.

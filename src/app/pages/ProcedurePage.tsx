@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { Link, useSearchParams } from 'wouter';
 import { useCheck } from '../check/client.ts';
 import type { Judged } from '../check/result.ts';
+import type { ProcedureKind } from '../../domain/procedure.ts';
 import { AgentChooser } from '../findings/Filters.tsx';
 import { FindingPage } from '../findings/FindingPage.tsx';
 import { Unpictured } from '../findings/Unpictured.tsx';
@@ -26,15 +27,14 @@ const VIEWS = [
   { view: 'supplies', name: 'Supplies' },
 ] as const;
 
-function Views({
-  id,
-  view,
-  search,
-}: {
+interface ViewsProps {
   readonly id: string;
   readonly view: string;
   readonly search: string;
-}) {
+  readonly kind: ProcedureKind;
+}
+
+function Views({ id, view, search, kind }: ViewsProps) {
   return (
     <nav className="tabs" aria-label="Views of this procedure">
       {VIEWS.map((one) => (
@@ -46,6 +46,7 @@ function Views({
           {one.name}
         </Link>
       ))}
+      {kind === 'doffing' && <Link href={`/order/procedure/${id}/search`}>Better order</Link>}
     </nav>
   );
 }
@@ -106,7 +107,7 @@ function Checked({ entry, view, findingKey }: CheckedProps) {
       {judged && board && (
         <>
           <div className="bar">
-            <Views id={entry.id} view={view} search={search} />
+            <Views id={entry.id} view={view} search={search} kind={judged.procedure.kind} />
             <AgentChooser named={judged.procedure.agents} choice={choice} choose={choose} />
           </div>
           <Body

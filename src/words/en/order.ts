@@ -45,6 +45,7 @@ const TABLE: OrderTable = {
     technique: (step) => `${step} as written here`,
     helper: (step, helped) => `${step}${helped}`,
     hygiene: (step) => `${step} here`,
+    numbered: (step, number) => `${step} (step ${number})`,
   },
   other: {
     order: 'the other way round',

@@ -22,6 +22,7 @@ export const ORDERING: OrderTable = {
     technique: (step) => `${step} como se indica aquí`,
     helper: (step, helped) => `${step}${helped}`,
     hygiene: (step) => `${step} en este momento`,
+    numbered: (step, number) => `${step} (paso ${number})`,
   },
   other: {
     order: 'en el orden inverso',

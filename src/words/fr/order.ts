@@ -18,6 +18,7 @@ export const ORDERING: OrderTable = {
     technique: (step) => `${step} comme indiqué ici`,
     helper: (step, helped) => `${step}${helped}`,
     hygiene: (step) => `${step} à ce moment-là`,
+    numbered: (step, number) => `${step} (étape ${number})`,
   },
   other: {
     order: "dans l'ordre inverse",

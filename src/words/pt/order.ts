@@ -18,6 +18,7 @@ export const ORDERING: OrderTable = {
     technique: (step) => `${step} como indicado aqui`,
     helper: (step, helped) => `${step}${helped}`,
     hygiene: (step) => `${step} neste momento`,
+    numbered: (step, number) => `${step} (etapa ${number})`,
   },
   other: {
     order: 'na ordem inversa',
