@@ -1,9 +1,11 @@
 // What a language must be able to say of two procedures side by side, and of what a run uses up. `a` is the first
 // procedure, `b` the second.
 import type { StepRow } from '../compare/align.ts';
+import type { AroundChange } from '../compare/around.ts';
 import type { Gap } from '../compare/match.ts';
 import type { ComparedField } from '../compare/steps.ts';
 import type { Quantity, Supply } from '../costing/supply.ts';
+import type { Acceptance } from '../domain/procedure.ts';
 import type { EvidenceStatus } from '../evidence/index.ts';
 import type { Setting } from './setting.ts';
 
@@ -15,7 +17,17 @@ export interface DifferenceToSay {
   readonly status: EvidenceStatus;
 }
 
-export interface CompareWords {
+/** Where a departure was accepted. */
+export type AcceptedPlace = Pick<Acceptance, 'finding' | 'step' | 'surface'>;
+
+export interface AroundWords {
+  /** What changed around the steps, in one sentence. */
+  readonly around: (a: Setting, b: Setting, change: AroundChange) => string;
+  /** What an accepted departure is about, and where: a phrase for lists. */
+  readonly departure: (setting: Setting, place: AcceptedPlace) => string;
+}
+
+export interface CompareWords extends AroundWords {
   /** What is used up, as a list shows it: 'outer gloves', 'cloths wetted with strong chlorine (0.5 %)', 'mat'. */
   readonly supply: (supply: Supply) => string;
   /** '2 pairs and 1 single', '4 wipes', '7 uses'. */

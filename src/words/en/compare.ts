@@ -2,7 +2,7 @@
 import type { StepRow } from '../../compare/align.ts';
 import type { ComparedField } from '../../compare/steps.ts';
 import type { Quantity } from '../../costing/supply.ts';
-import type { CompareWords, DifferenceToSay } from '../compare.ts';
+import type { AroundWords, CompareWords, DifferenceToSay } from '../compare.ts';
 import { isWearer } from '../given.ts';
 import { duration, pointsIn, signed } from '../numbers.ts';
 import type { Setting } from '../words.ts';
@@ -99,7 +99,7 @@ function difference(
   return excludesZero ? `${value < 0 ? less : more}: ${size}` : `cannot be told apart: ${size}`;
 }
 
-export const COMPARE: CompareWords = {
+export const COMPARE: Omit<CompareWords, keyof AroundWords> = {
   supply,
   quantity,
   field: (field) => FIELDS[field],

@@ -2,6 +2,7 @@
 import { reviewNote } from '../review.ts';
 import { routeSentences } from '../routes.ts';
 import type { Words } from '../words.ts';
+import { AROUND } from './around.ts';
 import { CAUTIONS } from './cautions.ts';
 import { COMPARE } from './compare.ts';
 import { evidenceWords } from './evidence.ts';
@@ -56,7 +57,7 @@ export const ENGLISH: Words = {
   percent,
   chance: chanceWords,
   evidence: evidenceWords,
-  compare: COMPARE,
+  compare: { ...COMPARE, ...AROUND },
   guide: GUIDE,
   order: ORDER,
 };

@@ -1,6 +1,7 @@
 // Portuguese: its tables together.
 import { romanceWords, type Tongue } from '../romance/index.ts';
 import type { Words } from '../words.ts';
+import { AROUND } from './around.ts';
 import { COMPARING, MENDS } from './changes.ts';
 import { FINDINGS, ROUTES } from './findings.ts';
 import { PORTUGUESE as GRAMMAR } from './grammar.ts';
@@ -28,6 +29,7 @@ const TONGUE: Tongue = {
   routes: ROUTES,
   mends: MENDS,
   comparing: COMPARING,
+  around: AROUND,
   guiding: GUIDE,
   ordering: ORDERING,
   rules: RULES,

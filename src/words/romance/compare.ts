@@ -1,7 +1,7 @@
 // Two procedures side by side, and what a run uses up: the sentences stand in the language's tables.
 import type { StepRow } from '../../compare/align.ts';
 import type { Quantity } from '../../costing/supply.ts';
-import type { CompareWords, DifferenceToSay } from '../compare.ts';
+import type { AroundWords, CompareWords, DifferenceToSay } from '../compare.ts';
 import { isWearer } from '../given.ts';
 import { duration, pointsIn, signed } from '../numbers.ts';
 import type { Setting } from '../words.ts';
@@ -59,7 +59,7 @@ function difference(
   return `${which}: ${write(value)}${unit} (${range})`;
 }
 
-export function compareWords(tongue: Tongue): CompareWords {
+export function compareWords(tongue: Tongue): Omit<CompareWords, keyof AroundWords> {
   const { comparing, labels, nouns, language } = tongue;
   const points = pointsIn(language);
   return {

@@ -6,6 +6,7 @@ import { routeSentences } from '../routes.ts';
 import type { EvidenceWords, Words } from '../words.ts';
 import type { CompareWords } from '../compare.ts';
 import { compareWords } from './compare.ts';
+import { aroundWordsIn } from './around.ts';
 import { barrierWords, findingWords, problemWords } from './findings.ts';
 import { capital } from './grammar.ts';
 import { orderWordsIn } from './order.ts';
@@ -84,6 +85,7 @@ function comparing(tongue: Tongue): CompareWords {
     gap: (a, b, gap) => set(made.gap(a, b, gap)),
     chance: (one) => set(made.chance(one)),
     time: (one) => set(made.time(one)),
+    ...aroundWordsIn(tongue),
   };
 }
 

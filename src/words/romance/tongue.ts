@@ -21,6 +21,7 @@ import type { Contact, StartReason } from '../contact.ts';
 import type { FigureGroup } from '../figures.ts';
 import type { Hands } from '../gloved.ts';
 import type { GuideWords } from '../guide.ts';
+import type { AroundTable } from '../aroundWords.ts';
 import type { OrderTable } from '../orderWords.ts';
 import type { Explained, WrongAndMend } from '../words.ts';
 import type { Grammar, Noun, Phrase } from './grammar.ts';
@@ -252,6 +253,7 @@ export interface Tongue {
   readonly routes: Routes;
   readonly mends: Mends;
   readonly comparing: Comparing;
+  readonly around: AroundTable;
   readonly guiding: GuideWords;
   readonly ordering: OrderTable;
   readonly rules: Readonly<Record<PracticeRuleId, Explained>>;
