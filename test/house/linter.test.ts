@@ -81,7 +81,7 @@ const FAULTS: readonly (readonly [string, string, string])[] = [
     ['language', '../engine/result.ts'],
     ['contacts', '../engine/result.ts'],
     ['engine', '../words/fine.ts'],
-    ['guide', '../words/fine.ts'],
+    ['guide', '../verify.ts'],
     ['practice', '../engine/result.ts'],
     ['words', '../engine/result.ts'],
     ['words', '../verify.ts'],
