@@ -1,5 +1,5 @@
 // The steps in order: chosen to be changed, ticked to be moved, copied or deleted together, moved by dragging or by keys.
-import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
+import { createContext, memo, useCallback, useContext, useEffect, useMemo, useRef } from 'react';
 import {
   Button,
   CheckboxButton,
@@ -10,7 +10,7 @@ import {
   type Selection,
   useDragAndDrop,
 } from 'react-aria-components';
-import type { Step } from '../../../domain/procedure.ts';
+import type { Procedure, Step } from '../../../domain/procedure.ts';
 import type { Shown } from '../../model/findings.ts';
 import { type Editing, sentenceOf } from '../editing.ts';
 import { moveSteps } from '../model/steps.ts';
@@ -30,8 +30,6 @@ interface RowView {
   readonly number: number;
   readonly sentence: string;
   readonly note: string | undefined;
-  readonly errors: number;
-  readonly notes: number;
   readonly chosen: boolean;
 }
 
@@ -39,27 +37,15 @@ const sameView = (one: RowView, other: RowView): boolean =>
   one.number === other.number &&
   one.sentence === other.sentence &&
   one.note === other.note &&
-  one.errors === other.errors &&
-  one.notes === other.notes &&
   one.chosen === other.chosen;
 
-type Rows = Pick<StepListProps, 'draft' | 'found' | 'chosen'>;
-
-const isError = ({ finding }: Shown): boolean => finding.severity === 'error' && !finding.accepted;
-
-function viewOf({ draft, found, chosen }: Rows, step: Step, index: number): RowView {
-  const beside = found.get(step.id) ?? [];
-  const errors = beside.filter(isError).length;
-  return {
-    id: step.id,
-    number: index + 1,
-    sentence: sentenceOf(draft, step),
-    note: step.note,
-    errors,
-    notes: beside.length - errors,
-    chosen: step.id === chosen,
-  };
-}
+const viewOf = (draft: Procedure, step: Step, index: number, chosen: string | undefined): RowView => ({
+  id: step.id,
+  number: index + 1,
+  sentence: sentenceOf(draft, step),
+  note: step.note,
+  chosen: step.id === chosen,
+});
 
 /** A step is a new object when it is edited, so its last view can stand beside it. */
 const VIEWS = new WeakMap<Step, RowView>();
@@ -71,7 +57,15 @@ function sameAsBefore(step: Step, view: RowView): RowView {
   return view;
 }
 
-function Marks({ errors, notes }: Pick<RowView, 'errors' | 'notes'>) {
+/** Findings beside each step. Apart from the rows: an answer of the check then draws these marks anew and nothing else. */
+const Found = createContext<StepListProps['found']>(new Map());
+
+const isError = ({ finding }: Shown): boolean => finding.severity === 'error' && !finding.accepted;
+
+function Marks({ step }: { readonly step: string }) {
+  const beside = useContext(Found).get(step) ?? [];
+  const errors = beside.filter(isError).length;
+  const notes = beside.length - errors;
   // Room is kept where there are none, so that no row moves under a finger when the check answers.
   if (errors + notes === 0) return <span className="step-marks" />;
   return (
@@ -136,17 +130,17 @@ const row = (view: RowView) => (
       {view.sentence}
       {view.note && <span className="quiet note">{view.note}</span>}
     </span>
-    <Marks errors={view.errors} notes={view.notes} />
+    <Marks step={view.id} />
   </GridListItem>
 );
 
 const NO_STEPS = () => <p className="quiet">No steps yet. Type the first one above.</p>;
 
-function List({ draft, edit, found, chosen, choose, ticked, tick }: StepListProps) {
+function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps, 'found'>) {
   const { dragAndDropHooks } = useReorder({ draft, edit });
   const views = useMemo(
-    () => draft.steps.map((step, index) => sameAsBefore(step, viewOf({ draft, found, chosen }, step, index))),
-    [draft, found, chosen],
+    () => draft.steps.map((step, index) => sameAsBefore(step, viewOf(draft, step, index, chosen))),
+    [draft, chosen],
   );
   const onSelection = useCallback(
     (keys: Selection) =>
@@ -171,5 +165,13 @@ function List({ draft, edit, found, chosen, choose, ticked, tick }: StepListProp
   );
 }
 
-/** Drawn anew only when something of it changes, not with every answer of the check. */
-export const StepList = memo(List);
+/** Drawn anew only with the draft, not with every answer of the check. */
+const KeptRows = memo(Rows);
+
+export function StepList({ found, ...rest }: StepListProps) {
+  return (
+    <Found.Provider value={found}>
+      <KeptRows {...rest} />
+    </Found.Provider>
+  );
+}
