@@ -18,6 +18,7 @@ export const BODIES: Bodies = {
   'device.revoked': { device: 'tablet-1', reason: 'Left in the red room.' },
   'procedure.drafted': { ...VERSION, text: FILE },
   'procedure.sent-for-review': { ...VERSION, to: ['p-3k7m', 'p-9x2q'] },
+  'procedure.sent-back': { ...VERSION, reason: 'The last look is missing.' },
   'procedure.approved': { ...VERSION, people: ['p-3k7m'], on: '2026-11-25', reviewOn: '2027-11-25' },
   'procedure.retired': { ...VERSION, reason: 'The supplier sends another hood.' },
   'departure.accepted': {
@@ -29,6 +30,7 @@ export const BODIES: Bodies = {
     person: 'p-3k7m',
     reviewOn: '2027-05-01',
   },
+  'staff.listed': { person: 'p-3k7m', role: 'infection-prevention lead', initials: 'IL' },
   'language.signed-off': { language: 'fr', wording: CONTENT, on: '2026-11-20' },
   'exit.started': {
     exit: 'exit-1',
@@ -127,6 +129,29 @@ export function device(name: string, unit = UNIT, from: Head = START): Device {
 export function oneOfEach(): readonly Entry[] {
   const devices = [device('desk'), device('tablet-1')];
   return KIND_NAMES.map((kind, index) => devices[index % 2]!.write(kind));
+}
+
+const A_DAY = [
+  'unit.created',
+  'device.paired',
+  'procedure.drafted',
+  'procedure.sent-for-review',
+  'procedure.approved',
+  'room.entered',
+  'exit.started',
+  'exit.line-shown',
+  'exit.line-confirmed',
+  'exit.slip-recorded',
+  'exit.ended',
+  'room.left',
+  'note.added',
+  'health.sealed',
+] as const satisfies readonly KindName[];
+
+/** 28 entries by two devices in turn, the same for ever: tests count on places in it. */
+export function twentyEight(): readonly Entry[] {
+  const devices = [device('desk'), device('tablet-1')];
+  return [...A_DAY, ...A_DAY].map((kind, index) => devices[index % 2]!.write(kind));
 }
 
 /** So many small entries by one device. */

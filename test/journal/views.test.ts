@@ -117,6 +117,34 @@ describe('versions of procedures', () => {
     expect(versionInForce(later, 'suit-doffing')).toBeUndefined();
   });
 
+  test('sent back it is a draft again and cannot be approved; the reason stays until it is sent again', async () => {
+    const desk = device('desk');
+    const back = [
+      desk.write('procedure.drafted'),
+      desk.write('procedure.sent-for-review'),
+      desk.write('procedure.sent-back'),
+      desk.write('procedure.approved'),
+    ];
+    const { procedures, conflicts } = await versionsAfter(back);
+    expect(procedures['suit-doffing']?.['1']).toMatchObject({
+      stage: 'draft',
+      sentBack: { reason: 'The last look is missing.', unitNumber: 3 },
+      approved: null,
+    });
+    expect(conflicts.map(({ code, kind }) => `${code} ${kind}`)).toEqual(['wrong-stage procedure.approved']);
+    const better = draft('better');
+    const { text: _text, ...of } = better;
+    const again = [...back, desk.write('procedure.drafted', better)];
+    expect((await versionsAfter(again)).procedures['suit-doffing']?.['1']?.sentBack?.reason).toBe(
+      'The last look is missing.',
+    );
+    const sent = [...again, desk.write('procedure.sent-for-review', { ...of, to: ['p-3k7m'] })];
+    expect((await versionsAfter(sent)).procedures['suit-doffing']?.['1']).toMatchObject({
+      stage: 'review',
+      sentBack: null,
+    });
+  });
+
   test('an approved version is never changed: a later draft under its name is refused and reported', async () => {
     const desk = device('desk');
     const approved = [

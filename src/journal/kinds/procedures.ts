@@ -18,6 +18,9 @@ export const procedureDrafted = z
 
 export const procedureSent = z.strictObject({ ...version, to: z.array(personId).min(1).max(50) });
 
+/** The reviewer wants it changed first: it is a draft again. */
+export const procedureSentBack = z.strictObject({ ...version, reason: freeText });
+
 /** Who approved it, on which day they signed, and the day by which it must be looked at again. */
 export const procedureApproved = z.strictObject({
   ...version,

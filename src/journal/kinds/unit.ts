@@ -1,12 +1,19 @@
 // Bodies of what concerns the unit as a whole: its beginning, its devices, the languages it trusts, notes.
 import * as z from 'zod';
-import { day, freeText, sha256Hex, slug } from './values.ts';
+import { day, freeText, personId, sha256Hex, slug } from './values.ts';
 
 export const unitCreated = z.strictObject({ title: freeText, invented: z.boolean() });
 
 export const devicePaired = z.strictObject({ device: slug, label: freeText });
 
 export const deviceRevoked = z.strictObject({ device: slug, reason: freeText });
+
+/** Somebody of the staff as a device knows them: a role and initials of their own choosing, never a name. The latest holds. */
+export const staffListed = z.strictObject({
+  person: personId,
+  role: freeText.max(60),
+  initials: z.string().regex(/^\p{Lu}{1,4}$/u),
+});
 
 /** `wording` is the hash of the sentences that were read. */
 export const languageSignedOff = z.strictObject({

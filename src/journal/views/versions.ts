@@ -31,6 +31,8 @@ export type ProcedureVersion = {
   readonly stage: Stage;
   readonly drafted: Mark;
   readonly sent: (Mark & { readonly to: readonly string[] }) | null;
+  /** Why the reviewer wanted it changed; null once it is sent again, or where it never was. */
+  readonly sentBack: (Mark & { readonly reason: string }) | null;
   readonly approved:
     | (Mark & { readonly people: readonly string[]; readonly on: string; readonly reviewOn: string })
     | null;
@@ -57,6 +59,7 @@ export type VersionsState = {
 const OF_VERSIONS = [
   'procedure.drafted',
   'procedure.sent-for-review',
+  'procedure.sent-back',
   'procedure.approved',
   'procedure.retired',
   'departure.accepted',
@@ -71,7 +74,9 @@ function drafted(entry: Of<'procedure.drafted'>, before: ProcedureVersion | unde
   if (before?.stage === 'approved' || before?.stage === 'retired') return 'never-changed';
   const { version, content } = entry.body;
   const fresh = { version, content, stage: 'draft', sent: null, approved: null, retired: null } as const;
-  return { ...fresh, drafted: markOf(entry), departures: before?.departures ?? [] };
+  // Rewritten after it was sent back: why it was stays in sight until it is sent again.
+  const { sentBack = null, departures = [] } = before ?? {};
+  return { ...fresh, sentBack, drafted: markOf(entry), departures };
 }
 
 function departed(entry: Of<'departure.accepted'>, before: ProcedureVersion): Outcome {
@@ -90,9 +95,11 @@ function moved(entry: Of<Exclude<Name, 'procedure.drafted'>>, before: ProcedureV
   }
   if (entry.kind === 'procedure.sent-for-review') {
     if (before.stage !== 'draft') return 'wrong-stage';
-    return { ...before, stage: 'review', sent: { ...mark, to: entry.body.to } };
+    return { ...before, stage: 'review', sent: { ...mark, to: entry.body.to }, sentBack: null };
   }
   if (before.stage !== 'review') return 'wrong-stage';
+  if (entry.kind === 'procedure.sent-back')
+    return { ...before, stage: 'draft', sentBack: { ...mark, reason: entry.body.reason } };
   const { people, on, reviewOn } = entry.body;
   return { ...before, stage: 'approved', approved: { ...mark, people, on, reviewOn } };
 }
@@ -125,7 +132,7 @@ const isOfVersions = (entry: { readonly kind: string }): entry is Of<Name> =>
 
 export const versionsView: View<VersionsState> = {
   name: 'versions',
-  version: 1,
+  version: 2,
   start: { procedures: {}, conflicts: [] },
   next: (state, entry) => (isOfVersions(entry) ? next(state, entry) : state),
 };
