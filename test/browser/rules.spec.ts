@@ -101,3 +101,16 @@ test('source, start and policy are written and undone, and the page keeps to the
   while (await undo.isEnabled()) await undo.press('Enter');
   await expect(page.getByLabel('Title of the document')).not.toHaveValue('Ward handbook (invented)');
 });
+
+test('two pages on one draft show the same and lose nothing', async ({ page, context }) => {
+  await page.goto('/write');
+  await page.getByRole('button', { name: 'New doffing' }).press('Enter');
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await page.getByLabel('Title', { exact: true }).fill('Written here');
+  await expect(other.getByLabel('Title', { exact: true })).toHaveValue('Written here');
+  await other.getByLabel('Title', { exact: true }).fill('Written there');
+  await expect(page.getByLabel('Title', { exact: true })).toHaveValue('Written there');
+  await page.getByRole('button', { name: /^Undo/ }).press('Enter');
+  await expect(other.getByLabel('Title', { exact: true })).not.toHaveValue('Written there');
+});

@@ -41,6 +41,20 @@ const STORES: readonly (readonly [string, DraftStore])[] = [
 ];
 
 describe.each(STORES)('drafts in %s', (_, store) => {
+  it('two pages over one store lose no edit of either, and each can be undone', () => {
+    const [one, other] = [createDrafts(store, counting()), createDrafts(store, counting())];
+    const id = one.create(titled('first'), 'new');
+    other.apply(id, { do: 'edit', procedure: titled('by the other'), done: 'edit' });
+    one.apply(id, { do: 'edit', procedure: titled('by the one'), done: 'edit' });
+    other.apply(id, { do: 'undo' });
+    expect(other.get(id)?.history.present.procedure.title).toBe('by the other');
+    other.apply(id, { do: 'undo' });
+    expect(other.get(id)?.history.present.procedure.title).toBe('first');
+    one.remove(id);
+    other.apply(id, { do: 'redo' });
+    expect(other.get(id)).toBeUndefined();
+  });
+
   it('are found again with undo and redo by the next page', () => {
     const first = createDrafts(store, counting());
     const id = first.create(titled('one'), 'new');

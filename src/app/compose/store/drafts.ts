@@ -41,6 +41,8 @@ function keep(store: DraftStore, id: string, history: History): DraftState['kept
 /** `fresh` makes ids that no draft has had. */
 export function createDrafts(store: DraftStore, fresh: () => string): Drafts {
   const states = new Map<string, DraftState | undefined>();
+  /** What the store held when it was last looked at. */
+  const seen = new Map<string, string | undefined>();
   const listeners = new Set<() => void>();
   const tell = (): void => {
     for (const listener of listeners) listener();
@@ -48,6 +50,7 @@ export function createDrafts(store: DraftStore, fresh: () => string): Drafts {
   const get = (id: string): DraftState | undefined => {
     if (!states.has(id)) {
       const text = store.read(id);
+      seen.set(id, text);
       const history = text === undefined ? undefined : unpacked(text);
       states.set(id, history && { history, kept: 'all' });
     }
@@ -55,8 +58,17 @@ export function createDrafts(store: DraftStore, fresh: () => string): Drafts {
   };
   const set = (id: string, history: History): void => {
     states.set(id, { history, kept: keep(store, id, history) });
+    seen.set(id, store.read(id));
     tell();
   };
+  /** Another page may have written it since: its edits are taken in, so that neither page undoes the other's unseen. */
+  const refresh = (id: string): void => {
+    if (states.has(id) && store.read(id) !== seen.get(id)) states.delete(id);
+  };
+  store.watch((id) => {
+    refresh(id);
+    tell();
+  });
   return {
     ids: () => [...new Set([...store.ids(), ...states.keys()])].filter((id) => get(id) !== undefined),
     get,
@@ -66,6 +78,7 @@ export function createDrafts(store: DraftStore, fresh: () => string): Drafts {
       return id;
     },
     apply: (id, change) => {
+      refresh(id);
       const state = get(id);
       const history = state && next(state.history, change);
       if (history && history !== state.history) set(id, history);
@@ -73,6 +86,7 @@ export function createDrafts(store: DraftStore, fresh: () => string): Drafts {
     remove: (id) => {
       store.remove(id);
       states.set(id, undefined);
+      seen.set(id, undefined);
       tell();
     },
     subscribe: (listener) => {

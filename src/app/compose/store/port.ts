@@ -8,6 +8,8 @@ export interface DraftStore {
   /** Whether it is kept now; false where there is no room or no leave. */
   readonly write: (id: string, text: string) => boolean;
   readonly remove: (id: string) => void;
+  /** Tells which draft another page over the same store has written or removed. */
+  readonly watch: (changed: (id: string) => void) => void;
 }
 
 export function memoryStore(): DraftStore {
@@ -22,13 +24,14 @@ export function memoryStore(): DraftStore {
     remove: (id) => {
       kept.delete(id);
     },
+    watch: () => undefined,
   };
 }
 
 const PREFIX = 'doffline-draft-';
 
 /** The browser's own store, which writes before it returns; asynchronous ones can lose the last edit in a crash. */
-export function localStore(storage: Storage): DraftStore {
+export function localStore(storage: Storage, page?: Pick<Window, 'addEventListener'>): DraftStore {
   const keys = (): readonly string[] =>
     Array.from({ length: storage.length }, (_, at) => storage.key(at) ?? '');
   return {
@@ -43,5 +46,9 @@ export function localStore(storage: Storage): DraftStore {
       }
     },
     remove: (id) => storage.removeItem(PREFIX + id),
+    watch: (changed) =>
+      page?.addEventListener('storage', ({ key }) => {
+        if (key?.startsWith(PREFIX)) changed(key.slice(PREFIX.length));
+      }),
   };
 }

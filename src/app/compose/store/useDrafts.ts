@@ -6,7 +6,7 @@ import { localStore, memoryStore } from './port.ts';
 /** Where the browser refuses its store the drafts live as long as the page. */
 function browserStore() {
   try {
-    return localStore(window.localStorage);
+    return localStore(window.localStorage, window);
   } catch {
     return memoryStore();
   }
