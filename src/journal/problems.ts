@@ -42,7 +42,7 @@ export interface Failure {
 
 export type Problem = Refusal | Failure;
 
-const isRefusal = (problem: Problem): problem is Refusal =>
+export const isRefusal = (problem: Problem): problem is Refusal =>
   (REFUSALS as readonly string[]).includes(problem.code);
 
 const REFUSED: Readonly<Record<RefusalCode, (one: Refusal) => string>> = {

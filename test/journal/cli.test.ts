@@ -20,7 +20,7 @@ import { show } from '../../src/journal/fold.ts';
 import { roomView } from '../../src/journal/views/room.ts';
 import { run } from '../cli/run.ts';
 import { everything } from './contract.ts';
-import { device, notes, oneOfEach } from './samples.ts';
+import { device, notes, twentyEight } from './samples.ts';
 
 let folder: string;
 const data = (): string => join(folder, 'unit');
@@ -58,7 +58,7 @@ test('schema/journal-verify-1.json is the shape that the program fills (node scr
 
 describe('verify', () => {
   test('a journal as it was stored: status 0, and the end to write down', async () => {
-    await fill(here(), oneOfEach());
+    await fill(here(), twentyEight());
     const { status, out, err } = await verify();
     expect([status, err]).toEqual([0, '']);
     expect(out).toContain('28 entries by 2 devices');
@@ -108,7 +108,7 @@ describe('verify', () => {
     ],
     ['its end noted otherwise', 'update head set unit_number = 5', [{ code: 'end-unnoted' }]],
   ])('%s: status 1, the entry and what it should be', async (_, sql, flaws) => {
-    await fill(here(), oneOfEach());
+    await fill(here(), twentyEight());
     tamper(sql);
     const told = await report();
     expect(told.status).toBe(1);
@@ -154,7 +154,7 @@ describe('verify', () => {
   });
 
   test('a byte altered anywhere in the file is found, or was of no entry', async () => {
-    await fill(here(), oneOfEach());
+    await fill(here(), twentyEight());
     const sound = readFileSync(file());
     const store = await openJournal(here());
     const rows = JSON.stringify(await store.rows(1, 100));
@@ -257,7 +257,7 @@ describe('backup and restore', () => {
 });
 
 test('export prints every entry as a line, without what somebody typed', async () => {
-  await fill(here(), oneOfEach());
+  await fill(here(), twentyEight());
   const { status, out } = await run(['journal', 'export', '--data', data()]);
   expect(status).toBe(0);
   const lines = out.trimEnd().split('\n');
@@ -284,7 +284,7 @@ describe.skipIf(why !== undefined)(
 
     test('verify, backup to a file, restore to a folder and back', async () => {
       const there: JournalPlace = { in: 'database', address: process.env.DATABASE_URL ?? '' };
-      await fill(there, oneOfEach());
+      await fill(there, twentyEight());
       const { status, out } = await run(['journal', 'verify']);
       expect([status, out]).toEqual([0, expect.stringContaining('28 entries by 2 devices')]);
       expect(out).toContain('schema larkmoor');

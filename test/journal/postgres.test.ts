@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startPostgres, whyNoPostgres } from '../../scripts/postgres.mjs';
 import { openPostgres } from '../../src/journal/adapters/postgres.ts';
 import { journalContract, problemOf, verdictOf } from './contract.ts';
-import { notes, oneOfEach } from './samples.ts';
+import { notes, twentyEight } from './samples.ts';
 
 const why = whyNoPostgres();
 
@@ -44,7 +44,7 @@ describe.skipIf(why !== undefined)(`PostgreSQL${why === undefined ? '' : ` (not 
   test('the database itself refuses to change, remove, empty or misplace', async () => {
     const { schema, url, query } = place();
     const store = await openPostgres(url);
-    await store.append(oneOfEach());
+    await store.append(twentyEight());
     const before = await store.rows(1, 100);
     for (const sql of [
       `update ${schema}.entry set text = 'x' where unit_number = 3`,

@@ -12,7 +12,7 @@ import { hashOfText } from '../../src/journal/hash.ts';
 import type { Acknowledged, Store } from '../../src/journal/port.ts';
 import { sentenceOf } from '../../src/journal/problems.ts';
 import { everything, journalContract, problemOf, verdictOf } from './contract.ts';
-import { device, notes, oneOfEach } from './samples.ts';
+import { device, notes, twentyEight } from './samples.ts';
 
 journalContract('SQLite', async () => {
   const place = mkdtempSync(join(tmpdir(), 'journal-'));
@@ -56,7 +56,7 @@ test('the log is copied into the file as it grows, while others read', async () 
 
 test('the database itself refuses to change, remove, replace or misplace', async () => {
   const store = await openSqlite(file());
-  await store.append(oneOfEach());
+  await store.append(twentyEight());
   const before = await store.rows(1, 100);
   const db = new Database(file());
   for (const sql of [

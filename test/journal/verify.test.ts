@@ -6,14 +6,14 @@ import { canonical, type PlainObject } from '../../src/journal/canonical.ts';
 import { type Head, type Row, START } from '../../src/journal/entry.ts';
 import { hashOfText, linkHash } from '../../src/journal/hash.ts';
 import { type FlawCode, verifier } from '../../src/journal/verify.ts';
-import { device, notes, oneOfEach } from './samples.ts';
+import { device, notes, twentyEight } from './samples.ts';
 
 let rows: readonly Row[];
 let end: Head;
 
 beforeAll(async () => {
   const store = memoryStore();
-  await store.append(oneOfEach());
+  await store.append(twentyEight());
   await store.append([...notes(3, device('third')), ...notes(3, device('fourth'))]);
   rows = await store.rows(1, 1000);
   end = await store.head();
