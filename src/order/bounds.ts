@@ -3,7 +3,15 @@
 // monotone, so a real order is never below. The same passes say from which scenes there is an end at all.
 import type { Measure } from '../check/finding.ts';
 import { FALSE, TRUE } from '../engine/diagram.ts';
-import { type Classes, ended, only, openPerClass, type Reached, type World } from './conditions.ts';
+import {
+  type Classes,
+  ended,
+  type Held,
+  only,
+  openPerClass,
+  type Reached,
+  type World,
+} from './conditions.ts';
 import type { Operation } from '../contacts/plan.ts';
 import { type Flow, type Flows, flowsOf, owedOf } from './flow.ts';
 import { both, type Shadows, shadowsOf, stepShadows } from './shadow.ts';
@@ -20,11 +28,16 @@ export interface Ahead {
 export interface Bounds {
   /** Nodes by rank, so that every arc leads further. */
   readonly inOrder: readonly Node[];
-  /** Per node; undefined where no way leads to an end. */
-  readonly ahead: readonly (Ahead | undefined)[];
+  /** Undefined where no way leads to an end. */
+  ahead(node: Node): Ahead | undefined;
   /** Arcs of a node that lead to an end. */
   arcs(node: Node): readonly Arc[];
-  readonly flows: Flows;
+  /** Undefined for an arc that does not. */
+  flow(arc: Arc): Flow | undefined;
+  /** Surfaces that matter at a node. */
+  live(node: Node): Int32Array;
+  /** Conditions that must survive a sweep. */
+  readonly held: readonly Held[];
 }
 
 const met = (shadows: Shadows, a: Classes, b: Classes): Classes => [
@@ -41,11 +54,11 @@ const joined = ({ diagram }: World, a: Classes, b: Classes): Classes => [
   diagram.or(a[3], b[3]),
 ];
 
-/** Nodes from which an end is reached. */
-function ending(inOrder: readonly Node[]): ReadonlySet<Node> {
+/** Nodes from which an end is reached, as far as is known. */
+function ending(inOrder: readonly Node[], { grown }: Graph): ReadonlySet<Node> {
   const good = new Set<Node>();
   for (const node of inOrder.toReversed())
-    if (node.done || node.arcs.some(({ to }) => good.has(to))) good.add(node);
+    if (node.done || !grown.has(node) || node.arcs.some(({ to }) => good.has(to))) good.add(node);
   return good;
 }
 
@@ -111,8 +124,19 @@ function meet(shadows: Shadows, known: Int32Array, other: Int32Array, live: Int3
   for (const at of live) if (known[at] !== other[at]) known[at] = both(shadows, known[at]!, other[at]!);
 }
 
-/** What holds on every way to a scene, node by node, and what each arc adds to that. */
-function leastStates(world: World, shadows: Shadows, { inOrder, arcs, flows }: Ways): Least {
+interface Ways {
+  readonly inOrder: readonly Node[];
+  readonly arcs: (node: Node) => readonly Arc[];
+  readonly flows: Flows;
+}
+
+/** What holds on every way to a scene, node by node, and what each arc adds to that; undefined where it had to stop. */
+function leastStates(
+  world: World,
+  shadows: Shadows,
+  { inOrder, arcs, flows }: Ways,
+  stop: () => boolean,
+): Least | undefined {
   const standing: Standing[] = [];
   const adds = new Map<Arc, Added>();
   const arrive = (node: Node, state: Int32Array): void => {
@@ -131,6 +155,7 @@ function leastStates(world: World, shadows: Shadows, { inOrder, arcs, flows }: W
   for (const node of inOrder) {
     const from = standing[node.index];
     if (!from) continue;
+    if (stop()) return undefined;
     for (const arc of arcs(node)) {
       const flow = flows.of.get(arc);
       if (!flow) continue;
@@ -148,8 +173,6 @@ function atStart(world: World, shadows: Shadows, live: Int32Array): Int32Array {
   const start: Flow = { operations, owed: 0, judged: new Int32Array(), live };
   return added(world, shadows, { state: nothing, rubbed: nothing }, start).state;
 }
-
-type Ways = Pick<Bounds, 'inOrder' | 'arcs' | 'flows'>;
 
 function endAhead(world: World, state: Int32Array): Ahead {
   const { ever, open } = ended(world, { state, ever: NOTHING, open: 0n });
@@ -184,15 +207,18 @@ function leastOf(shadows: Shadows, ways: readonly Ahead[]): Ahead | undefined {
 /** Two events: a soiled strap and a reach for the face is the usual unavoidable way to mucosa. */
 const SHADOW_ORDER = 2;
 
-/** Both passes over the graph. */
-export function boundsOf(world: World, graph: Graph): Bounds {
+const UNKNOWN: Ahead = { ever: NOTHING, open: 0n, seconds: 0, departures: 0 };
+
+/** Both passes over the graph; what follows a node that was not grown may be nothing. Undefined where it had to stop. */
+export function boundsOf(world: World, graph: Graph, stop: () => boolean = () => false): Bounds | undefined {
   const inOrder = graph.nodes.toSorted((a, b) => a.rank - b.rank || a.index - b.index);
-  const good = ending(inOrder);
+  const good = ending(inOrder, graph);
   const kept = new Map(graph.nodes.map((node) => [node, node.arcs.filter(({ to }) => good.has(to))]));
   const arcs = (node: Node): readonly Arc[] => kept.get(node) ?? [];
   const shadows = shadowsOf(world.diagram, SHADOW_ORDER);
-  const flows = flowsOf(world, inOrder, arcs);
-  const least = leastStates(world, shadows, { inOrder, arcs, flows });
+  const flows = flowsOf(world, inOrder, arcs, graph.grown);
+  const least = leastStates(world, shadows, { inOrder, arcs, flows }, stop);
+  if (!least) return undefined;
   const ahead: (Ahead | undefined)[] = [];
   for (const node of inOrder.toReversed()) {
     const state = least.state[node.index];
@@ -201,9 +227,17 @@ export function boundsOf(world: World, graph: Graph): Bounds {
       const [adds, then] = [least.added.get(arc), ahead[arc.to.index]];
       return adds && then ? [throughArc(world, arc, adds, then)] : [];
     });
-    ahead[node.index] = node.done ? endAhead(world, state) : leastOf(shadows, ways);
+    if (node.done) ahead[node.index] = endAhead(world, state);
+    else ahead[node.index] = graph.grown.has(node) ? leastOf(shadows, ways) : UNKNOWN;
   }
-  return { inOrder, ahead, arcs, flows };
+  return {
+    inOrder,
+    arcs,
+    ahead: ({ index }) => ahead[index],
+    flow: (arc) => flows.of.get(arc),
+    live: ({ index }) => flows.live[index] ?? new Int32Array(),
+    held: ahead.flatMap((one) => (one ? [one.ever] : [])),
+  };
 }
 
 /** The least measure that a partial order can end with. */

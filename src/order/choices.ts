@@ -50,6 +50,7 @@ interface Base {
   readonly analysis: Analysis;
   readonly measure: Measure;
   readonly rules: readonly string[];
+  stop(): boolean;
 }
 
 const procedureOf = ({ analysis }: Base): Procedure => analysis.compiled.procedure;
@@ -103,6 +104,7 @@ const mainOf = ({ steps }: Block): Step | undefined =>
 /** The next move first. */
 function orders(base: Base, blocks: readonly Block[]): readonly Choice[] {
   return blocks.flatMap((block, at) => {
+    if (base.stop()) return [];
     const next = blocks[at + 1];
     const [step, other] = [mainOf(block), next && mainOf(next)];
     if (!next || !step || !other || !MOVES.has(block.arc.draft.kind) || !MOVES.has(next.arc.draft.kind))
@@ -116,6 +118,7 @@ function orders(base: Base, blocks: readonly Block[]): readonly Choice[] {
 function techniques(base: Base, step: Step, at: number): readonly Choice[] {
   return techniquesFor(step.action, step.items)
     .filter(({ id }) => id !== step.technique && id !== 'peel-one')
+    .filter(() => !base.stop())
     .map(({ id }) => {
       const edit: Edit = { do: 'replace', at, step: { ...step, technique: id as TechniqueId } };
       return judged(base, { kind: 'technique', step: step.id, instead: id }, tried(base, edit));
@@ -131,6 +134,7 @@ function helping(base: Base, step: Step, at: number): readonly Choice[] {
 }
 
 function perStep(base: Base, step: Step, at: number): readonly Choice[] {
+  if (base.stop()) return [];
   if (step.action === 'remove' || step.action === 'unfasten')
     return [...techniques(base, step, at), ...helping(base, step, at)];
   if (step.action !== 'sanitise') return [];
@@ -144,16 +148,17 @@ const present = (blocks: readonly Block[], { steps }: Procedure): readonly Block
     steps: steps.filter((step) => own.some(({ id }) => id === step.id)),
   }));
 
-/** The reasons of an order, in the order of its steps. */
+/** The reasons of an order, in the order of its steps, until `stop` says so. */
 export function choicesOf(
   setting: Setting,
   procedure: Procedure,
   blocks: readonly Block[],
+  stop: () => boolean,
 ): readonly Choice[] {
   try {
     const analysis = analyse(procedure, setting.agent);
     const rules = departures(analysis.compiled).map(({ rule }) => rule);
-    const base: Base = { setting, analysis, measure: scoreBase(analysis).measure, rules };
+    const base: Base = { setting, analysis, measure: scoreBase(analysis).measure, rules, stop };
     const found = [
       ...orders(base, present(blocks, procedure)),
       ...procedure.steps.flatMap((step, at) => perStep(base, step, at)),

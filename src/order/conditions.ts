@@ -32,15 +32,16 @@ export interface World {
   /** What was asked before: whether one condition lies below another. */
   implied: PairCache;
   /** Chance of each event. */
-  readonly p: Float64Array;
-  readonly width: number;
+  p: Float64Array;
+  /** The rest grows together with the surfaces. */
+  width: number;
   /** Per surface: its class group where it is judged at any moment, -1 elsewhere. */
-  readonly group: Int8Array;
+  group: Int8Array;
   /** The same for surfaces judged at the end (shoes). */
-  readonly endGroup: Int8Array;
+  endGroup: Int8Array;
   /** Room to work in: UNWATCHED throughout between uses. */
-  readonly scratch: Int32Array;
-  readonly work: Int32Array;
+  scratch: Int32Array;
+  work: Int32Array;
 }
 
 const groupOf = (surfaceClass: string): number =>
@@ -64,21 +65,13 @@ function ranksOf({ setting, nodes }: Graph): Int32Array {
   return ranks;
 }
 
-/** A diagram over all events of the graph. */
-export function worldOf(graph: Graph): World {
-  const { setting } = graph;
-  const { surfaces, events } = setting.machine.registry;
-  const diagram = new Diagram(events.length);
-  diagram.order(ranksOf(graph));
-  const p = eventChances(events, setting.procedure.policy);
+type Sized = Pick<World, 'width' | 'group' | 'endGroup' | 'scratch' | 'work'>;
+
+function sized({ machine }: Setting): Sized {
+  const { surfaces } = machine.registry;
   const groups = (judged: 'ever' | 'end'): Int8Array =>
     Int8Array.from(surfaces, (one) => (one.protected && one.judged === judged ? groupOf(one.class) : -1));
   return {
-    setting,
-    diagram,
-    chances: new ChanceTable(diagram, p),
-    p,
-    implied: new PairCache(diagram),
     width: surfaces.length,
     group: groups('ever'),
     endGroup: groups('end'),
@@ -87,11 +80,40 @@ export function worldOf(graph: Graph): World {
   };
 }
 
+/** A diagram over all events of the graph. */
+export function worldOf(graph: Graph): World {
+  const { setting } = graph;
+  const { events } = setting.machine.registry;
+  const diagram = new Diagram(events.length);
+  diagram.order(ranksOf(graph));
+  const p = eventChances(events, setting.procedure.policy);
+  return {
+    setting,
+    diagram,
+    chances: new ChanceTable(diagram, p),
+    p,
+    implied: new PairCache(diagram),
+    ...sized(setting),
+  };
+}
+
+/** Takes in surfaces and events that came up since. */
+export function widen(world: World): void {
+  const { setting, diagram, chances } = world;
+  const { surfaces, events } = setting.machine.registry;
+  if (events.length > world.p.length) {
+    world.p = eventChances(events, setting.procedure.policy);
+    chances.know(world.p);
+    diagram.extend(events.length);
+  }
+  if (surfaces.length > world.width) Object.assign(world, sized(setting));
+}
+
 /** What is reached once the operations of a move are done. */
 export function reach(world: World, from: Reached, { operations, judged, live }: Flow): Reached {
   const { diagram, scratch } = world;
   const { work } = world;
-  work.set(from.state);
+  work.fill(0).set(from.state);
   for (const surface of judged) scratch[surface] = FALSE;
   stepOnce(diagram, { state: work, ever: scratch }, operations);
   const ever: Classes = [...from.ever];
@@ -132,7 +154,7 @@ export function ended(world: World, { state, ever, open }: Reached): Reached {
   for (let surface = 0; surface < world.width; surface += 1) {
     const at = world.endGroup[surface]!;
     if (at < 0) continue;
-    all[at] = world.diagram.or(all[at]!, state[surface]!);
+    all[at] = world.diagram.or(all[at]!, state[surface] ?? FALSE);
     if (state[surface] === TRUE) stands |= 1n << BigInt(surface);
   }
   return { state, ever: all, open: stands };

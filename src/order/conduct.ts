@@ -5,7 +5,7 @@ import { isAccepted } from '../check/acceptance.ts';
 import { SIDES } from '../domain/places.ts';
 import { bodyIn } from '../contacts/scene.ts';
 import type { Performed } from '../contacts/interpret.ts';
-import { departuresIn, gloveOn, type Moment, momentOf } from '../practice/index.ts';
+import { departuresIn, gloveOn, type Moment, momentOf, type Rule, RULES } from '../practice/index.ts';
 import type { Node } from './nodes.ts';
 import type { Setting } from './setting.ts';
 
@@ -28,11 +28,32 @@ export interface Conduct {
   readonly unaccepted: number;
 }
 
+const DOFFING = RULES.filter(({ kinds }) => kinds.includes('doffing'));
+const ALWAYS = DOFFING.filter(({ id, hangsOn }) => hangsOn === undefined && !OF_THE_WHOLE.has(id));
+const SOMETIMES = DOFFING.filter(({ hangsOn }) => hangsOn !== undefined);
+
+const LISTS = new Map<number, readonly Rule[]>();
+
+/** Rules to ask of a move, the same list for the same rules: of those about the whole, the ones whose answer it can change. */
+function rulesFor(move: readonly Moment[], ended: number): readonly Rule[] {
+  if (ended > 0) return DOFFING;
+  const asked = SOMETIMES.map(({ hangsOn }) => move.some((moment) => hangsOn?.(moment) === true));
+  const key = asked.reduce((bits, one, at) => bits + (one ? 2 ** at : 0), 0);
+  const list = LISTS.get(key) ?? [...ALWAYS, ...SOMETIMES.filter((_, at) => asked[at])];
+  LISTS.set(key, list);
+  return list;
+}
+
 /** Departures of the steps from index `from` on and of the whole, `ended` subjects being through. */
-function conductOf(setting: Setting, moments: readonly Moment[], from: number, ended: number): Conduct {
+function conductOf(
+  { setting, rules }: { readonly setting: Setting; readonly rules: readonly Rule[] },
+  moments: readonly Moment[],
+  from: number,
+  ended: number,
+): Conduct {
   const { procedure } = setting;
   const through = new Set(setting.subjects.slice(0, ended).map(({ id }) => id));
-  const found = departuresIn({ procedure, moments, asked: moments.slice(from) }).filter(
+  const found = departuresIn({ procedure, moments, asked: moments.slice(from) }, rules).filter(
     ({ rule, params }) =>
       !OF_THE_WHOLE.has(rule) || params.technique !== undefined || through.has(params.person ?? ''),
   );
@@ -81,7 +102,8 @@ function firstUnsettled(moments: readonly Moment[]): number {
 interface Past {
   readonly moments: readonly Moment[];
   readonly from: number;
-  readonly conduct: Conduct;
+  /** Departures so far, by the rules that were asked. */
+  readonly conducts: Map<readonly Rule[], Conduct>;
 }
 
 export interface Conducts {
@@ -102,25 +124,31 @@ function beyond(rules: readonly string[], known: readonly string[]): readonly st
 export function conductsOf(setting: Setting): Conducts {
   const known = new Map<Node, Past>();
   const { surfaces } = setting.machine.registry;
-  const read = (moments: readonly Moment[], performed: readonly Performed[]): readonly Moment[] => [
-    ...moments,
-    ...performed.map((one, at) => momentOf(surfaces, one.step, one, moments.length + at)),
-  ];
-  const made = (node: Node): Past => {
-    const { via } = node;
-    const moments = via ? read(past(via.from).moments, via.performed) : [];
-    const from = firstUnsettled(moments);
-    return { moments, from, conduct: conductOf(setting, moments, from, node.flags.subject) };
+  const read = (start: number, performed: readonly Performed[]): readonly Moment[] =>
+    performed.map((one, at) => momentOf(surfaces, one.step, one, start + at));
+  const made = ({ via }: Node): Past => {
+    const before = via ? past(via.from).moments : [];
+    const moments = [...before, ...read(before.length, via?.performed ?? [])];
+    return { moments, from: firstUnsettled(moments), conducts: new Map() };
   };
   const past = (node: Node): Past => {
     const found = known.get(node) ?? made(node);
     known.set(node, found);
     return found;
   };
+  const before = (node: Node, rules: readonly Rule[]): Conduct => {
+    const { moments, from, conducts } = past(node);
+    const found = conducts.get(rules) ?? conductOf({ setting, rules }, moments, from, node.flags.subject);
+    conducts.set(rules, found);
+    return found;
+  };
   return {
     adds(node, performed, ended) {
-      const { moments, from, conduct } = past(node);
-      const after = conductOf(setting, read(moments, performed), from, ended);
+      const { moments, from } = past(node);
+      const move = read(moments.length, performed);
+      const rules = rulesFor(move, ended);
+      const conduct = before(node, rules);
+      const after = conductOf({ setting, rules }, [...moments, ...move], from, ended);
       return {
         rules: beyond(after.rules, conduct.rules),
         unaccepted: after.unaccepted - conduct.unaccepted,

@@ -26,7 +26,10 @@ export class Course {
 
   /** False where the step cannot be done; nothing is done then. */
   act(step: Step): boolean {
-    const done = this.#setting.machine.perform(this.scene, step, 0);
+    return this.#did(this.#setting.machine.perform(this.scene, step, 0));
+  }
+
+  #did(done: Performed): boolean {
     if (done.problems.length > 0) return false;
     this.performed.push(done);
     this.scene = done.after;
@@ -39,8 +42,7 @@ export class Course {
     const bare = (side: Side): boolean => gloveOn(body, side) === undefined;
     const materials = [...new Set(SIDES.map((side): Material => (bare(side) ? 'skin' : 'glove')))];
     for (const product of productsFor(this.#setting, materials)) {
-      const step = { id: `rub-${who}-${number}`, who, action: 'sanitise', items: [], product } as const;
-      if (this.act(this.#setting.step(step))) return;
+      if (this.#did(this.#setting.rub(this.scene, who, product, `rub-${who}-${number}`))) return;
     }
   }
 

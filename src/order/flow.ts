@@ -69,15 +69,17 @@ function flowOf(world: Judged, live: Uint8Array, after: Int32Array, arc: Arc): F
   return { operations: operations.reverse(), owed, judged: Int32Array.from(met), live: after };
 }
 
-/** From the ends backwards; `arcs` are those that lead to an end. */
+/** From the ends backwards; `arcs` are those that lead to an end. At a node that was not grown everything may matter. */
 export function flowsOf(
   world: Judged,
   inOrder: readonly Node[],
   arcs: (node: Node) => readonly Arc[],
+  grown: ReadonlySet<Node>,
 ): Flows {
   const live: (Int32Array | undefined)[] = [];
   const of = new Map<Arc, Flow>();
   const end = indices(Uint8Array.from(world.endGroup, (group) => (group < 0 ? 0 : 1)));
+  const everything = Int32Array.from(world.group.keys());
   for (const node of inOrder.toReversed()) {
     const before = new Uint8Array(world.width);
     for (const arc of arcs(node)) {
@@ -88,7 +90,8 @@ export function flowsOf(
       of.set(arc, flowOf(world, mark, after, arc));
       for (let at = 0; at < mark.length; at += 1) if (mark[at] === 1) before[at] = 1;
     }
-    live[node.index] = node.done ? end : indices(before);
+    if (node.done) live[node.index] = end;
+    else live[node.index] = grown.has(node) ? indices(before) : everything;
   }
   return { live, of };
 }

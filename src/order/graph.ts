@@ -14,8 +14,12 @@ import type { Setting } from './setting.ts';
 export interface Graph {
   readonly setting: Setting;
   readonly nodes: readonly Node[];
-  /** False when there were more scenes than may be kept. */
+  /** False when there were more scenes than may be kept, or than there was time for. */
   readonly whole: boolean;
+  /** Nodes whose arcs are known. */
+  readonly grown: ReadonlySet<Node>;
+  /** Makes the arcs of a node, unless they are known. */
+  grow(node: Node): void;
 }
 
 const secondsOf = (performed: readonly Performed[]): number =>
@@ -84,8 +88,11 @@ function grow(growing: Growing, node: Node): void {
   for (const draft of wanted) arcFor(growing, node, draft, who);
 }
 
-/** All scenes that admissible moves lead to, breadth first, up to `most` of them. */
-export function graphOf(setting: Setting, most: number): Graph {
+/**
+ * All scenes that admissible moves lead to, breadth first, up to `most` of them and until `stop` says so. A graph that is not
+ * whole can be grown on node by node.
+ */
+export function graphOf(setting: Setting, most: number, stop: () => boolean = () => false): Graph {
   const growing: Growing = {
     setting,
     nodes: [],
@@ -93,11 +100,14 @@ export function graphOf(setting: Setting, most: number): Graph {
     scenes: new Map(),
     conducts: conductsOf(setting),
   };
+  const { nodes } = growing;
+  const grown = new Set<Node>();
+  const once = (node: Node): void => {
+    if (grown.has(node)) return;
+    grown.add(node);
+    if (!node.done) grow(growing, node);
+  };
   nodeFor(growing, setting.machine.start.scene, FIRST, undefined);
-  for (let at = 0; at < growing.nodes.length; at += 1) {
-    if (growing.nodes.length > most) return { setting, nodes: growing.nodes, whole: false };
-    const node = growing.nodes[at];
-    if (node && !node.done) grow(growing, node);
-  }
-  return { setting, nodes: growing.nodes, whole: true };
+  for (let at = 0; at < nodes.length && nodes.length <= most && !stop(); at += 1) once(nodes[at]!);
+  return { setting, nodes, whole: nodes.every((node) => grown.has(node)), grown, grow: once };
 }

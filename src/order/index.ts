@@ -6,12 +6,14 @@ import { compareMeasures } from '../check/measure.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import type { Agent } from '../domain/products.ts';
 import { Tangled } from '../engine/nodeTable.ts';
+import { boundsAsNeeded } from './asNeeded.ts';
 import { boundsOf } from './bounds.ts';
 import { type Choice, choicesOf } from './choices.ts';
-import { worldOf } from './conditions.ts';
+import { type Clock, clockFor } from './clock.ts';
+import { type World, worldOf } from './conditions.ts';
 import { type Difference, firstDifference } from './figures.ts';
-import { graphOf } from './graph.ts';
-import { type Best, type Searched, search } from './search.ts';
+import { type Graph, graphOf } from './graph.ts';
+import { type Best, dive, leastAtStart, type Searched, search } from './search.ts';
 import { isEquipment, type Setting, settingOf } from './setting.ts';
 import { blocksOf, measureOf, withoutIdle, withSteps } from './written.ts';
 
@@ -21,7 +23,10 @@ export { type Difference, FIGURES, type FigureName } from './figures.ts';
 export interface OrderOptions {
   /** The procedure's first when absent. */
   readonly agent?: Agent;
-  /** Stops proving after this time; without it only `tried` counts and the answer is the same on every machine. */
+  /**
+   * Everything ends in this time, as far as it came: the best order so far, or the given one, with its gap. Without it only
+   * `tried` counts and the answer is the same on every machine.
+   */
   readonly milliseconds?: number;
   /** Partial orders tried before the search goes on narrowly. */
   readonly tried?: number;
@@ -50,6 +55,7 @@ export interface OrderResult {
   readonly explored: { readonly scenes: number; readonly tried: number; readonly dropped: number };
   /** Whether departures that the given procedure does not make had to be admitted. */
   readonly free: boolean;
+  /** As many reasons as there was time for, in the order of the steps. */
   readonly choices: readonly Choice[];
 }
 
@@ -77,6 +83,40 @@ interface Found extends Searched {
   readonly scenes: number;
 }
 
+/** Shares of the time that is left: for the graph, its bounds, the proof and the last dive; what remains is for the reasons. */
+const SHARES = { graph: 0.5, bounds: 0.6, proof: 0.7, dive: 0.85 } as const;
+
+/** Runs it; `none` where the conditions grew past what can be worked out. */
+function untangled<Result>(none: Result, work: () => Result): Result {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Tangled) return none;
+    throw error;
+  }
+}
+
+/** The least that a graph says of all orders; below everything where there is no time to work it out. */
+const leastOf = (world: World, graph: Graph, stop: () => boolean): Measure =>
+  untangled(NOTHING, () => {
+    const bounds = boundsOf(world, graph, stop);
+    return (bounds && leastAtStart(world, bounds)) ?? NOTHING;
+  });
+
+/** Some order, and what the part of the graph that is known says of all. */
+function withoutProof(
+  graph: Graph,
+  beat: Measure | undefined,
+  clock: Clock,
+): Omit<Found, 'setting' | 'scenes'> {
+  const world = worldOf(graph);
+  const best = untangled(undefined, () =>
+    dive(world, boundsAsNeeded(world, graph), beat, clock.part(SHARES.proof)),
+  );
+  const left = leastOf(worldOf(graph), graph, clock.part(SHARES.bounds));
+  return { ...(best ? { best } : {}), proved: false, left, tried: 0, dropped: 0 };
+}
+
 /** Undefined where no admissible order comes to an end. */
 function attempt(
   procedure: Procedure,
@@ -84,35 +124,26 @@ function attempt(
   options: OrderOptions,
   beat: Measure | undefined,
   free: boolean,
+  clock: Clock,
 ): Found | undefined {
-  const { pinned = [], gloveChanges, tried = MOST_TRIED, milliseconds = Infinity } = options;
-  const until = Date.now() + milliseconds;
+  const { pinned = [], gloveChanges, tried = MOST_TRIED } = options;
   const setting = settingOf(procedure, {
     agent,
     pinned,
     free,
     ...(gloveChanges === undefined ? {} : { gloveChanges }),
   });
-  const graph = graphOf(setting, MOST_SCENES);
-  const none: Found = {
-    setting,
-    scenes: graph.nodes.length,
-    proved: false,
-    left: NOTHING,
-    tried: 0,
-    dropped: 0,
-  };
-  try {
-    const world = worldOf(graph);
-    const bounds = boundsOf(world, graph);
-    if (!bounds.ahead[0]) return graph.whole ? undefined : none;
-    const found = search(world, bounds, beat, { tried, milliseconds: until - Date.now() });
-    const cut = graph.whole ? {} : { proved: false, left: NOTHING };
-    return { setting, scenes: graph.nodes.length, ...found, ...cut };
-  } catch (error) {
-    if (error instanceof Tangled) return none;
-    throw error;
-  }
+  const graph = graphOf(setting, MOST_SCENES, clock.part(SHARES.graph));
+  const scenes = graph.nodes.length;
+  if (!graph.whole) return { setting, scenes, ...withoutProof(graph, beat, clock) };
+  const world = worldOf(graph);
+  const bounds = untangled(undefined, () => boundsOf(world, graph, clock.part(SHARES.bounds)));
+  if (!bounds) return { setting, scenes, ...withoutProof(graph, beat, clock) };
+  const [first] = graph.nodes;
+  if (!first || !bounds.ahead(first)) return undefined;
+  const late = clock.part(SHARES.proof);
+  const over = clock.part(SHARES.dive);
+  return { setting, scenes, ...search(world, bounds, beat, { tried, late, over }) };
 }
 
 const standsOpen = ({ open }: Measure): boolean => open.some((count) => count > 0);
@@ -123,12 +154,12 @@ function attempted(
   agent: Agent,
   options: OrderOptions,
   beat: Measure | undefined,
+  clock: Clock,
 ): { readonly found: Found | undefined; readonly free: boolean } {
-  const from = Date.now();
-  const strict = options.free ? undefined : attempt(procedure, agent, options, beat, false);
-  if (strict && !(strict.best && standsOpen(strict.best.measure))) return { found: strict, free: false };
-  const milliseconds = (options.milliseconds ?? Infinity) - (Date.now() - from);
-  const free = attempt(procedure, agent, { ...options, milliseconds }, strict?.best?.measure ?? beat, true);
+  const strict = options.free ? undefined : attempt(procedure, agent, options, beat, false, clock);
+  const enough = strict && !(strict.best && standsOpen(strict.best.measure));
+  if (enough || (strict && clock.over())) return { found: strict, free: false };
+  const free = attempt(procedure, agent, options, strict?.best?.measure ?? beat, true, clock);
   return strict && !free?.best ? { found: strict, free: false } : { found: free, free: true };
 }
 
@@ -162,13 +193,19 @@ function asGiven(procedure: Procedure, common: Common, found: Found | undefined)
   return { ...common, procedure, measure, kept: true, ...proof, lowerBound, choices: [] };
 }
 
-function improved(procedure: Procedure, common: Common, { setting, left }: Found, best: Best): OrderResult {
+function improved(
+  procedure: Procedure,
+  common: Common,
+  { setting, left }: Found,
+  best: Best,
+  over: () => boolean,
+): OrderResult {
   const blocks = blocksOf(setting, best.arcs);
   const written = withSteps(
     procedure,
     blocks.flatMap(({ steps }) => steps),
   );
-  const result = withoutIdle(written, common.agent, setting.pinned);
+  const result = withoutIdle(written, common.agent, setting.pinned, over);
   const measure = measureOf(result, common.agent);
   const gap = left && compareMeasures(left, measure) < 0 ? firstDifference(left, measure) : undefined;
   return {
@@ -179,7 +216,7 @@ function improved(procedure: Procedure, common: Common, { setting, left }: Found
     proved: gap === undefined,
     ...(gap ? { gap } : {}),
     lowerBound: gap && left ? left : measure,
-    choices: choicesOf(setting, result, blocks),
+    choices: choicesOf(setting, result, blocks, over),
   };
 }
 
@@ -188,12 +225,15 @@ function improved(procedure: Procedure, common: Common, { setting, left }: Found
  * never worse on the measure; chances are 0 to 1, times seconds. Ask `whyNot` first.
  */
 export function searchOrder(procedure: Procedure, options: OrderOptions = {}): OrderResult {
+  const clock = clockFor(options.milliseconds ?? Infinity);
   const agent = options.agent ?? procedure.agents[0] ?? 'enveloped';
   const before = givenMeasure(procedure, agent);
   const whole = completes(procedure, settingOf(procedure, { agent }));
   const beat = before.impossible === 0 && whole ? before : undefined;
-  const { found, free } = attempted(procedure, agent, options, beat);
+  const { found, free } = attempted(procedure, agent, options, beat, clock);
   const explored = { scenes: found?.scenes ?? 0, tried: found?.tried ?? 0, dropped: found?.dropped ?? 0 };
   const common = { agent, before, free, explored };
-  return found?.best ? improved(procedure, common, found, found.best) : asGiven(procedure, common, found);
+  return found?.best
+    ? improved(procedure, common, found, found.best, clock.over)
+    : asGiven(procedure, common, found);
 }

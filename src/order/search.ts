@@ -12,8 +12,9 @@ import type { Arc, Node } from './nodes.ts';
 export interface SearchLimits {
   /** Partial orders tried in the pass that proves; the same answer on every machine. */
   readonly tried: number;
-  /** Milliseconds in all; a limit by the clock. */
-  readonly milliseconds: number;
+  /** When the proof has to stop, and when everything has. */
+  readonly late: () => boolean;
+  readonly over: () => boolean;
 }
 
 export interface Best {
@@ -37,6 +38,20 @@ export interface Searched {
 const DIVES = [4, 24] as const;
 /** Conditions after which the diagram is swept. */
 const SWEEP_AT = 1 << 20;
+
+/** Before the first move; nothing where no way leads to an end. */
+function startOf(world: World, bounds: Bounds): readonly Begun[] {
+  const [first] = bounds.inOrder;
+  const ahead = first && bounds.ahead(first);
+  if (!ahead) return [];
+  const reached = beginningOf(world, bounds.live(first));
+  const cost = { seconds: 0, departures: 0 };
+  return [{ ...reached, ...cost, link: undefined, least: leastMeasure(world, reached, cost, ahead) }];
+}
+
+/** The least that any order by these bounds can end with. */
+export const leastAtStart = (world: World, bounds: Bounds): Measure | undefined =>
+  startOf(world, bounds)[0]?.least;
 
 /** One search over a graph: what it knows and has left. */
 class Course {
@@ -96,14 +111,8 @@ class Course {
     return [];
   }
 
-  /** Before the first move; nothing where no way leads to an end. */
   start(): readonly Begun[] {
-    const [first] = this.#bounds.inOrder;
-    const ahead = first && this.#bounds.ahead[first.index];
-    if (!ahead) return [];
-    const reached = beginningOf(this.#world, this.#bounds.flows.live[first.index] ?? NOTHING);
-    const cost = { seconds: 0, departures: 0 };
-    return [{ ...reached, ...cost, link: undefined, least: leastMeasure(this.#world, reached, cost, ahead) }];
+    return startOf(this.#world, this.#bounds);
   }
 
   /** Notes what these could have ended with. */
@@ -126,7 +135,7 @@ class Course {
 
   #spread(fronts: Map<Node, Begun[]>, node: Node, begun: Begun): void {
     for (const arc of this.#bounds.arcs(node)) {
-      const live = this.#bounds.flows.live[arc.to.index] ?? NOTHING;
+      const live = this.#bounds.live(arc.to);
       const front = fronts.get(arc.to) ?? [];
       fronts.set(arc.to, front);
       this.tried += 1;
@@ -138,8 +147,8 @@ class Course {
 
   /** One move further; nothing where that cannot be best any more. */
   #follow(begun: Begun, arc: Arc): readonly Begun[] {
-    const ahead = this.#bounds.ahead[arc.to.index];
-    const flow = this.#bounds.flows.of.get(arc);
+    const ahead = this.#bounds.ahead(arc.to);
+    const flow = this.#bounds.flow(arc);
     if (!ahead || !flow) return [];
     const reached = reach(this.#world, begun, flow);
     const cost = { seconds: begun.seconds + arc.seconds, departures: begun.departures + arc.departures };
@@ -163,12 +172,9 @@ class Course {
 
   #sweep(held: readonly Begun[]): void {
     if (this.#world.diagram.count <= SWEEP_AT) return;
-    const ahead: Held[] = this.#bounds.ahead.flatMap((one) => (one ? [one.ever] : []));
-    sweep(this.#world, [...ahead, ...held.flatMap(({ state, ever }): Held[] => [state, ever])]);
+    sweep(this.#world, [...this.#bounds.held, ...held.flatMap(({ state, ever }): Held[] => [state, ever])]);
   }
 }
-
-const NOTHING = new Int32Array();
 
 /** Where a partial order stands. */
 function nodeOf({ inOrder }: Bounds, { link }: Begun): Node {
@@ -199,20 +205,32 @@ export function search(
   world: World,
   bounds: Bounds,
   beat: Measure | undefined,
-  limits: SearchLimits,
+  { tried: most, late, over }: SearchLimits,
 ): Searched {
-  const until = Date.now() + limits.milliseconds;
-  const late = (): boolean => Date.now() > until;
   const course = new Course(world, bounds, beat);
   const whole = untangled(() => {
     for (const width of DIVES) course.dive(course.start(), width, late);
-    const rest = course.prove(() => course.tried > limits.tried || late());
-    course.dive(rest.slice(0, REST), REST, () => false);
+    const rest = course.prove(() => course.tried > most || late());
+    course.dive(rest.slice(0, REST), REST, over);
     course.leave(rest);
   });
   if (!whole) course.leave(course.start());
   const { best, left, tried, dropped } = course;
   return { ...(best ? { best } : {}), proved: left === undefined, ...(left ? { left } : {}), tried, dropped };
+}
+
+/** Some order that beats `beat`, by dives alone: narrow first, then wider while there is time. */
+export function dive(
+  world: World,
+  bounds: Bounds,
+  beat: Measure | undefined,
+  over: () => boolean,
+): Best | undefined {
+  const course = new Course(world, bounds, beat);
+  untangled(() => {
+    for (const width of [1, ...DIVES]) course.dive(course.start(), width, over);
+  });
+  return course.best;
 }
 
 /** Partial orders from which it dives on when it has to stop. */

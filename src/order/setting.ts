@@ -7,6 +7,7 @@ import { type ItemId, itemKind } from '../domain/items.ts';
 import { SIDES } from '../domain/places.ts';
 import type { Procedure, Step } from '../domain/procedure.ts';
 import { departures } from '../practice/index.ts';
+import { type Rub, rubberFor } from './rubs.ts';
 import { type Agent, type Material, product, type ProductId, works } from '../domain/products.ts';
 
 /** Somebody to be undressed: the zones passed, from where they start to where they end. */
@@ -30,9 +31,10 @@ export interface Setting {
   readonly changes: number;
   /** The step with these fields; the same object for the same fields. */
   step(fields: Step): Step;
-  /** Id (and remark) for a step that does this, `base` where the given procedure has none with a name. */
+  readonly rub: Rub;
   /** The id itself, or one that no given step has. */
   unused(base: string): string;
+  /** Id (and remark) for a step that does this, `base` where the given procedure has none with a name. */
   named(base: string, step: Omit<Step, 'id' | 'note'>): Pick<Step, 'id' | 'note'>;
 }
 
@@ -130,21 +132,24 @@ export function settingOf(procedure: Procedure, options: SettingOptions): Settin
     route: routeOf(procedure, id),
     undresses: options.free ? new Set(procedure.zones.map((zone) => zone.id)) : undressesIn(given, id),
   }));
+  const step = (fields: Step): Step => {
+    const key = JSON.stringify(fields);
+    const known = steps.get(key) ?? fields;
+    steps.set(key, known);
+    return known;
+  };
+  const machine = compile({ ...procedure, steps: [] }, options.agent).interpreter;
   return {
     procedure,
     agent: options.agent,
-    machine: compile({ ...procedure, steps: [] }, options.agent).interpreter,
+    machine,
+    rub: rubberFor(machine, step),
     subjects,
     helpers: helpersIn(procedure),
     pinned,
     allowed: options.free ? undefined : new Set(departures(given).map(({ rule }) => rule)),
     changes: options.gloveChanges ?? changesIn(procedure),
-    step(fields) {
-      const key = JSON.stringify(fields);
-      const known = steps.get(key) ?? fields;
-      steps.set(key, known);
-      return known;
-    },
+    step,
     unused,
     named: namer(procedure, pinned, unused),
   };

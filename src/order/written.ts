@@ -75,11 +75,17 @@ function idleStep(procedure: Procedure, agent: Agent, kept: ReadonlySet<Step>): 
   );
 }
 
-/** Without the steps that only take time, one after the other. */
-export function withoutIdle(procedure: Procedure, agent: Agent, pinned: readonly Step[]): Procedure {
+/** Without the steps that only take time, one after the other, until `stop` says so. */
+export function withoutIdle(
+  procedure: Procedure,
+  agent: Agent,
+  pinned: readonly Step[],
+  stop: () => boolean,
+): Procedure {
   const kept = new Set(pinned);
-  let now = procedure;
-  for (let at = idleStep(now, agent, kept); at >= 0; at = idleStep(now, agent, kept))
-    now = withSteps(now, now.steps.toSpliced(at, 1));
-  return now;
+  const without = (now: Procedure): Procedure => {
+    const at = stop() ? -1 : idleStep(now, agent, kept);
+    return at < 0 ? now : without(withSteps(now, now.steps.toSpliced(at, 1)));
+  };
+  return without(procedure);
 }

@@ -2,7 +2,7 @@
 // steps where the procedure departs from it. Its text and source are the evidence record of the same id.
 import type { PracticeRuleId } from '../evidence/index.ts';
 import type { ProcedureKind } from '../domain/procedure.ts';
-import type { Reading } from './reading.ts';
+import type { Moment, Reading } from './reading.ts';
 
 /** A departure from published practice. Step indices are those of the procedure, from 0. */
 export interface Departure {
@@ -25,6 +25,11 @@ export interface Rule {
   readonly kinds: readonly ProcedureKind[];
   /** What of a procedure it looks at, and where it does not apply: one or two plain sentences. */
   readonly looksAt: string;
+  /**
+   * For a rule about the whole: whether this step, coming last, can change its answer; absent where any can, and for rules
+   * that are asked of every step apart.
+   */
+  readonly hangsOn?: (moment: Moment) => boolean;
   find(reading: Reading): readonly Found[];
 }
 

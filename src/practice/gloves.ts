@@ -78,6 +78,7 @@ export const GLOVES: readonly Rule[] = [
     kinds: DOFFING,
     looksAt:
       'For a person who starts in two pairs of gloves and takes the garment off before a respirator: the gloves outermost when the garment came off are still those that take the respirator off. Published for the respirator route of one training module only; the international sequences keep the same gloves.',
+    hangsOn: (moment) => takenOff(moment).some((item) => RESPIRATORS.includes(item)),
     find: sameGlovesForRespirator,
   },
 ];

@@ -2,11 +2,11 @@
 // another (docs/practice.md says where), and a unit may accept one in writing.
 import type { Compiled } from '../contacts/interpret.ts';
 import { declared } from './declared.ts';
-import type { Departure } from './departure.ts';
+import type { Departure, Rule } from './departure.ts';
 import { read, type Reading } from './reading.ts';
 import { RULES } from './rules.ts';
 
-export type { Departure } from './departure.ts';
+export type { Departure, Rule } from './departure.ts';
 export { gloveOn, type Moment, momentOf, RESPIRATORS } from './reading.ts';
 export { RULES } from './rules.ts';
 
@@ -16,11 +16,11 @@ export { RULES } from './rules.ts';
  */
 export const departures = (compiled: Compiled): readonly Departure[] => departuresIn(read(compiled));
 
-/** The same of the steps that are asked about, and of the whole. */
-export function departuresIn(reading: Reading): readonly Departure[] {
-  const ruled = RULES.filter((rule) => rule.kinds.includes(reading.procedure.kind)).flatMap((rule) =>
-    rule.find(reading).map((found): Departure => ({ rule: rule.id, ...found })),
-  );
+/** The same of the steps that are asked about, and of the whole; by these rules only where they are named. */
+export function departuresIn(reading: Reading, rules: readonly Rule[] = RULES): readonly Departure[] {
+  const ruled = rules
+    .filter((rule) => rule.kinds.includes(reading.procedure.kind))
+    .flatMap((rule) => rule.find(reading).map((found): Departure => ({ rule: rule.id, ...found })));
   const seen = new Set<string>();
   return [...ruled, ...declared(reading)]
     .filter(({ rule, step }) => {

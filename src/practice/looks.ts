@@ -114,12 +114,15 @@ function unrubbedAtStart(reading: Reading): readonly Found[] {
   });
 }
 
+const walks = ({ step }: Moment): boolean => ['move', 'step-on', 'stand'].includes(step.action);
+
 export const LOOKS: readonly Rule[] = [
   {
     id: 'practice.inspect-before-exit',
     kinds: DOFFING,
     looksAt:
       'Somebody who starts on the patient’s side in two pairs of gloves and leaves it before the equipment was looked over. That visible soil is wiped off cannot be seen from the steps.',
+    hangsOn: walks,
     find: (reading) =>
       leavesWithout(reading, (person, moment) => lookedOver(reading, person, -1, moment.index)),
   },
@@ -127,6 +130,7 @@ export const LOOKS: readonly Rule[] = [
     id: 'practice.start-on-all-clear',
     kinds: DOFFING,
     looksAt: 'The same person leaves before anybody has spoken.',
+    hangsOn: walks,
     find: (reading) =>
       leavesWithout(reading, (_, moment) =>
         reading.moments.some(({ index, step }) => index < moment.index && step.action === 'say'),
@@ -136,6 +140,7 @@ export const LOOKS: readonly Rule[] = [
     id: 'practice.gloves-disinfected-before-leaving',
     kinds: DOFFING,
     looksAt: 'The last thing the same person’s hands did in the room was not to be cleaned.',
+    hangsOn: walks,
     find: (reading) =>
       leavesWithout(
         reading,

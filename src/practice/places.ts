@@ -105,6 +105,7 @@ export const PLACES_TOUCHED: readonly Rule[] = [
     kinds: DOFFING,
     looksAt:
       'Somebody who sits down on a clean chair while gown, coverall or apron is still worn, or, in foot covers, on the chair on which shoes are wiped. The coverall module itself does both: a unit that follows it accepts this departure.',
+    hangsOn: (moment) => moment.step.action === 'sit' || wipesShoes(moment),
     find: dirtyOnCleanChair,
   },
   {

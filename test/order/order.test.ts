@@ -21,7 +21,7 @@ const errorsOf = (procedure: Procedure): readonly string[] =>
 
 describe.each(DOFFINGS)('%s', (file) => {
   const given = procedureOf(file);
-  const found = searchOrder(given, { agent: 'enveloped', tried: 150, milliseconds: 2500 });
+  const found = searchOrder(given, { agent: 'enveloped', tried: 150 });
 
   test('the order found is at least as good as the published one, and passes the check', () => {
     expect(compareMeasures(found.measure, found.before)).toBeLessThanOrEqual(0);

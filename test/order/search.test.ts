@@ -23,7 +23,8 @@ import {
   walk,
 } from './support.ts';
 
-const LIMITS = { tried: 1e6, milliseconds: Infinity };
+const never = (): boolean => false;
+const LIMITS = { tried: 1e6, late: never, over: never };
 
 type Options = Parameters<typeof groundOf>[1];
 
@@ -154,7 +155,7 @@ describe.each(RICH)('%s', (_, here) => {
   test('a sweep of the diagram changes no chance', () => {
     fc.assert(
       fc.property(turns, (choices) => {
-        const held = here.bounds.ahead.flatMap((one) => (one ? [one.ever] : []));
+        const { held } = here.bounds;
         const end = walk(here, choices).reduce((begun, arc) => follow(here, begun, arc), begin(here));
         const before = measureOf(here, end);
         sweep(here.world, [...held, end.state, end.ever]);
@@ -170,7 +171,7 @@ test('past its limit it says what it left, and the bound is honest', () => {
     free: false,
   });
   const whole = search(here.world, here.bounds, undefined, LIMITS);
-  const cut = search(here.world, here.bounds, undefined, { tried: 20, milliseconds: Infinity });
+  const cut = search(here.world, here.bounds, undefined, { ...LIMITS, tried: 20 });
   expect([whole.proved, cut.proved]).toEqual([true, false]);
   if (!whole.best || !cut.best || !cut.left) throw new Error('nothing was found');
   expect(compareMeasures(whole.best.measure, cut.best.measure)).toBeLessThanOrEqual(0);

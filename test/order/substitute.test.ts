@@ -6,7 +6,7 @@ import { substitute, whyNoSubstitute } from '../../src/order/substitute.ts';
 import { measureOf } from '../../src/order/written.ts';
 import { procedureOf } from '../procedures/shelf.ts';
 
-const LIMITS = { agent: 'enveloped', tried: 300, milliseconds: 4000 } as const;
+const LIMITS = { agent: 'enveloped', tried: 300 } as const;
 
 describe('a gown with hook and loop for one with ties', () => {
   const given = procedureOf('national-n95-gown-doffing.yaml');

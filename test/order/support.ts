@@ -40,7 +40,9 @@ export function groundOf(given: Procedure, options: Partial<SettingOptions> = {}
   const setting = settingOf(given, { agent: 'enveloped', free: true, gloveChanges: 0, ...options });
   const graph = graphOf(setting, 20_000);
   const world = worldOf(graph);
-  return { setting, graph, world, bounds: boundsOf(world, graph) };
+  const bounds = boundsOf(world, graph);
+  if (!bounds) throw new Error('it stopped, though nothing told it to');
+  return { setting, graph, world, bounds };
 }
 
 /** Every order that comes to an end, as its moves. */
@@ -57,14 +59,13 @@ export const procedureOf = ({ setting }: Ground, arcs: readonly Arc[]): Procedur
   );
 
 const aheadOf = ({ bounds }: Ground, node: Node): Ahead => {
-  const ahead = bounds.ahead[node.index];
+  const ahead = bounds.ahead(node);
   if (!ahead) throw new Error('no way to an end from here');
   return ahead;
 };
 
 /** Surfaces that matter at a node. */
-export const liveAt = ({ bounds }: Ground, node: Node): Int32Array =>
-  bounds.flows.live[node.index] ?? new Int32Array();
+export const liveAt = ({ bounds }: Ground, node: Node): Int32Array => bounds.live(node);
 
 export function begin(ground: Ground): Begun {
   const [first] = ground.graph.nodes;
@@ -76,7 +77,7 @@ export function begin(ground: Ground): Begun {
 }
 
 export function follow(ground: Ground, begun: Begun, arc: Arc): Begun {
-  const flow = ground.bounds.flows.of.get(arc);
+  const flow = ground.bounds.flow(arc);
   if (!flow) throw new Error('not a move that leads to an end');
   const reached = reach(ground.world, begun, flow);
   const cost = {
