@@ -10,10 +10,10 @@ import { type Match, surfaceIn } from './match.ts';
 /** Which of the two has it: the first lost it, the second gained it. */
 export type Only = 'a' | 'b';
 
-export const REWRITTEN = ['title', 'about', 'source', 'donning'] as const;
+const REWRITTEN = ['title', 'about', 'source', 'donning'] as const;
 export type Rewritten = (typeof REWRITTEN)[number];
 
-export const FIXTURE_FIELDS = ['kind', 'zone', 'clean', 'worked', 'product'] as const;
+const FIXTURE_FIELDS = ['kind', 'zone', 'clean', 'worked', 'product'] as const;
 export type FixtureField = (typeof FIXTURE_FIELDS)[number];
 
 export type AroundChange =

@@ -30,7 +30,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'types:order',
   ],
   journal: ['zod', '@noble/hashes'],
+  versions: ['domain', 'check', 'compare', 'words', 'journal', 'evidence'],
   'journal/adapters': ['journal', 'node:fs', 'node:path', 'libsql', 'pg', 'idb'],
+  api: ['journal', 'zod'],
   drawing: ['domain'],
   print: ['domain', 'contacts', 'engine', 'check', 'words', 'drawing', 'evidence', 'types:verify.ts'],
   'verify.ts': [
