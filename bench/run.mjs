@@ -24,6 +24,7 @@ const BENCHES = {
   draws: 6,
   spin: 1,
   memory: 3,
+  journal: 1,
 };
 
 /** @param {string} name */
@@ -36,7 +37,7 @@ async function bundled(name) {
     outfile,
     bundle: true,
     platform: 'node',
-    external: ['@playwright/test'],
+    external: ['@playwright/test', 'libsql'],
     format: 'esm',
     target: 'node20.19',
     sourcemap: 'linked',

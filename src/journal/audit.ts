@@ -2,10 +2,9 @@
 // snapshot against the fold of the same entries. What the database says of its own damage comes along.
 import { canonical, type Plain } from './canonical.ts';
 import { acceptedOf, type Head, type Row } from './entry.ts';
-import type { View } from './fold.ts';
+import { step, type View } from './fold.ts';
 import { LAST, type Snapshot, type Store } from './port.ts';
 import { JournalError, sentenceOf } from './problems.ts';
-import { seen } from './reading.ts';
 import { type Verdict, verifier } from './verify.ts';
 import { VIEWS } from './views/index.ts';
 
@@ -38,7 +37,7 @@ function follower(view: View<Plain>, snapshot: Snapshot | undefined) {
     take: (row: Row): void => {
       if (!asked || state === undefined || row.unitNumber > asked.unitNumber) return;
       const accepted = acceptedOf(row);
-      state = accepted && view.next(state, seen(accepted));
+      state = accepted && step(view, state, accepted);
       if (row.unitNumber !== asked.unitNumber || row.unitHash !== asked.unitHash || state === undefined)
         return;
       isFalse = canonical(state) !== canonical(asked.state);

@@ -2,7 +2,7 @@
 // covers all the rest. `Row` is how every store keeps it: the canonical text whose hash was taken, byte for byte, with
 // its place in the unit's chain, which the store gives on acceptance.
 import * as z from 'zod';
-import { canonical, faultIn, type Plain, type PlainObject } from './canonical.ts';
+import { canonical, faultIn, isPlainObject, type Plain, type PlainObject } from './canonical.ts';
 import { GENESIS, hashOfText } from './hash.ts';
 import { instant, personId, plainObject, sha256Hex, slug } from './kinds/values.ts';
 
@@ -117,10 +117,29 @@ export const faultInContent = (content: unknown): string | undefined => {
   return issue && `${issue.path.map(String).join('.')}: ${issue.message}`;
 };
 
+const isText = (value: unknown): boolean => typeof value === 'string';
+const isCount = (value: unknown): boolean => typeof value === 'number';
+
+/**
+ * Whether something has the fields of an entry. It was held to the whole schema before it was stored, and `verify` does so
+ * again; reading a million must not.
+ */
+function looksLikeContent(value: unknown): value is Content {
+  if (!isPlainObject(value)) return false;
+  const { format, unit, device, number, kind, version, at, by, body, previous } = value;
+  return (
+    format === FORMAT &&
+    [unit, device, kind, at, previous].every(isText) &&
+    [number, version].every(isCount) &&
+    (by === null || isText(by)) &&
+    isPlainObject(body)
+  );
+}
+
 /** A row as the entry that it keeps; undefined where its text cannot be read. Whether it was altered is for `verify`. */
 export function acceptedOf(row: Row): Accepted | undefined {
-  const content = contentOf(row);
-  if (content === undefined || faultInContent(content) !== undefined) return undefined;
+  const content: unknown = contentOf(row);
+  if (!looksLikeContent(content)) return undefined;
   const { unitNumber, unitPrevious, unitHash, hash } = row;
-  return { unitNumber, unitPrevious, unitHash, entry: { ...(content as unknown as Content), hash } };
+  return { unitNumber, unitPrevious, unitHash, entry: { ...content, hash } };
 }

@@ -2,6 +2,7 @@
 // same view, the same version of it, and the same chain, and what it saves is time, never truth.
 import type { Plain } from './canonical.ts';
 import { acceptedOf, type Accepted, type Row } from './entry.ts';
+import type { KindName } from './kinds/index.ts';
 import { type Journal, type Snapshot, type Snapshots, USUAL_PAGE } from './port.ts';
 import { JournalError } from './problems.ts';
 import { type Seen, seen } from './reading.ts';
@@ -11,6 +12,8 @@ export interface View<State> {
   /** Raised whenever `next` or the state's form changes: older snapshots are then ignored. */
   readonly version: number;
   readonly start: State;
+  /** The only kinds it looks at, so that others need not be read; all where this is absent. */
+  readonly kinds?: readonly KindName[];
   /** Pure; an entry that the view does not care about gives back the same state. Never throws. */
   readonly next: (state: State, entry: Seen) => State;
 }
@@ -20,7 +23,13 @@ export const fold = <State extends Plain>(
   view: View<State>,
   entries: readonly Accepted[],
   state: State = view.start,
-): State => entries.reduce((before, entry) => view.next(before, seen(entry)), state);
+): State => entries.reduce((before, accepted) => step(view, before, accepted), state);
+
+/** What one entry makes of a view's state. */
+export function step<State>(view: View<State>, state: State, accepted: Accepted): State {
+  const looksAt: readonly string[] | undefined = view.kinds;
+  return looksAt && !looksAt.includes(accepted.entry.kind) ? state : view.next(state, seen(accepted));
+}
 
 /** Entries from a number on, page after page, to the end. */
 export async function* pages(

@@ -40,6 +40,7 @@ export const roomView: View<RoomState> = {
   name: 'room',
   version: 1,
   start: { inside: {}, ended: {} },
+  kinds: ['room.entered', 'room.left'],
   next: (state, entry) => {
     if (entry.kind === 'room.entered') return entered(state, entry.body, entry.unitNumber);
     return entry.kind === 'room.left' ? left(state, entry.body) : state;

@@ -134,6 +134,7 @@ export const versionsView: View<VersionsState> = {
   name: 'versions',
   version: 2,
   start: { procedures: {}, conflicts: [] },
+  kinds: OF_VERSIONS,
   next: (state, entry) => (isOfVersions(entry) ? next(state, entry) : state),
 };
 
