@@ -22,6 +22,7 @@ function programs() {
 
 /** @returns {string | undefined} why there is no PostgreSQL here; undefined when there is one */
 export function whyNoPostgres() {
+  if (process.env.DOFFLINE_WITHOUT_POSTGRES === '1') return 'DOFFLINE_WITHOUT_POSTGRES=1 was set';
   if (programs() !== undefined) return undefined;
   if (!existsSync('/usr/bin/apt-get')) return `PostgreSQL is missing and there is no apt-get: ${BY_HAND}`;
   return process.getuid?.() === 0
@@ -31,8 +32,9 @@ export function whyNoPostgres() {
 
 /** Installs it if it is missing and that is possible. Says what it could not get. */
 export async function fetchPostgres() {
-  if (programs() !== undefined) return;
-  if (existsSync('/usr/bin/apt-get') && process.getuid?.() === 0) {
+  if (whyNoPostgres() === undefined) return;
+  const mayTry = process.env.DOFFLINE_WITHOUT_POSTGRES !== '1';
+  if (mayTry && existsSync('/usr/bin/apt-get') && process.getuid?.() === 0) {
     console.log('Installing PostgreSQL from Debian’s packages ...');
     await run('apt-get', ['update'], { env: APT, quiet: true });
     const install = ['install', '-y', '--no-install-recommends', 'postgresql'];

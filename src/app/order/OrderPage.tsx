@@ -1,6 +1,6 @@
 // A better order for a procedure or a draft, and one thing in place of another: two views of one page, so that an answer
 // stays while the other view is looked at.
-import { type Remote } from 'comlink';
+import type { Remote } from 'comlink';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { NotFound } from '../pages/NotFound.tsx';

@@ -16,7 +16,7 @@ export const KINDS = {
   'procedure.approved': kind(procedures.procedureApproved),
   'procedure.retired': kind(procedures.procedureRetired, ['reason']),
   'departure.accepted': kind(procedures.departureAccepted, ['reason']),
-  'staff.listed': kind(unit.staffListed, ['role']),
+  'staff.listed': kind(unit.staffListed, ['role', 'initials']),
   'language.signed-off': kind(unit.languageSignedOff),
   'exit.started': kind(exits.exitStarted),
   'exit.line-shown': kind(exits.lineShown),
