@@ -59,15 +59,14 @@ function send(request: IncomingMessage, response: ServerResponse, file: ServedFi
 }
 
 /**
- * A server of the files below `root`, not yet listening. Answers GET and HEAD; an unknown place gets index.html when
- * the browser asks for a page, and 404 otherwise. Throws when `root` holds no index.html.
+ * Answers with the files below `root`: GET and HEAD; an unknown place gets index.html when the browser asks for a page,
+ * and 404 otherwise. Throws when `root` holds no index.html.
  */
-export function createStaticServer(root: string): Server {
+export function pageListener(root: string): (request: IncomingMessage, response: ServerResponse) => void {
   const site = readSite(root);
   const page = site.get('/index.html');
   if (page === undefined) throw new Error(`No index.html in ${root}: build the page first`);
-  return createServer((request, response) => {
-    if (!isOwnHost(request.headers.host)) return refuse(response, 421, 'Unknown host\n');
+  return (request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       return refuse(response, 405, 'Only GET and HEAD\n', { Allow: 'GET, HEAD' });
     }
@@ -77,6 +76,15 @@ export function createStaticServer(root: string): Server {
     if (file !== undefined) return send(request, response, file);
     if (isPlaceInPage(path, request)) return send(request, response, page);
     return refuse(response, 404, 'Not found\n');
+  };
+}
+
+/** A server of the page for this machine alone, not yet listening. */
+export function createStaticServer(root: string): Server {
+  const answer = pageListener(root);
+  return createServer((request, response) => {
+    if (!isOwnHost(request.headers.host)) return refuse(response, 421, 'Unknown host\n');
+    return answer(request, response);
   });
 }
 

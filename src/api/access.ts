@@ -1,0 +1,71 @@
+// The one table of who may do what. The server asks it before anything else of a request is looked at, and its tests call
+// every line as everybody. `records` says which kinds of entries a device of a role may send.
+import { RECORDING_ROLES, type Role, ROLES } from './roles.ts';
+
+export interface Access {
+  /** Anybody who reaches the server: what decides, if anything, is a secret in the request. */
+  readonly open?: true;
+  /** Signed-in people of these roles. */
+  readonly people: readonly Role[];
+  /** Paired devices of these roles. */
+  readonly devices: readonly Role[];
+  /** To everybody else there is nothing at this address. */
+  readonly hidden?: true;
+  /** Also before a first password was changed. */
+  readonly early?: true;
+}
+
+const OPEN = { open: true, people: [], devices: [] } as const satisfies Access;
+const LEAD = { people: ['lead'], devices: [] } as const satisfies Access;
+const SIGNED_IN = { people: ROLES, devices: [], early: true } as const satisfies Access;
+const OCCUPATIONAL_HEALTH = {
+  people: ['occupational-health'],
+  devices: [],
+  hidden: true,
+} as const satisfies Access;
+
+export const ACCESS = {
+  'read-unit': OPEN,
+  'create-unit': OPEN,
+  'sign-in': OPEN,
+  'read-session': SIGNED_IN,
+  'change-password': SIGNED_IN,
+  'sign-out': SIGNED_IN,
+  'list-accounts': LEAD,
+  'create-account': LEAD,
+  'change-account': LEAD,
+  'list-devices': LEAD,
+  'revoke-device': LEAD,
+  'offer-pairing': LEAD,
+  pair: OPEN,
+  'read-device': { people: [], devices: ROLES },
+  'append-entries': { people: [], devices: RECORDING_ROLES },
+  'read-entries': { people: ROLES, devices: ROLES },
+  'seal-health-record': OCCUPATIONAL_HEALTH,
+  'read-health-records': OCCUPATIONAL_HEALTH,
+} as const satisfies Readonly<Record<string, Access>>;
+
+export type RouteName = keyof typeof ACCESS;
+
+/** Families of kinds (what stands before the dot) that devices of a role may send. The server's own are in nobody's. */
+const EXITS = ['exit', 'room', 'emergency', 'note'] as const;
+const RECORDS: Readonly<Record<Role, readonly string[]>> = {
+  observer: EXITS,
+  lead: [...EXITS, 'procedure', 'departure', 'language', 'staff'],
+  stores: ['note'],
+  'occupational-health': ['note'],
+  reader: [],
+};
+
+/** Families that only the server writes: who is paired, how the unit began, what is sealed. */
+const SERVERS_OWN: readonly string[] = ['unit', 'device', 'health'];
+
+/**
+ * Whether a device of a role may send entries of a kind. A kind that this release does not know is kept from devices of the
+ * lead and the observers: a tablet may be newer than the server, and what it recorded must not be lost.
+ */
+export function mayRecord(role: Role, kind: string, known: boolean): boolean {
+  const family = kind.split('.')[0] ?? '';
+  if (SERVERS_OWN.includes(family)) return false;
+  return RECORDS[role].includes(family) || (!known && ['lead', 'observer'].includes(role));
+}

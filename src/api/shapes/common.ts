@@ -1,0 +1,62 @@
+// What several requests and answers are made of.
+import * as z from 'zod';
+import { instant, personId, slug } from '../../journal/kinds/values.ts';
+import { ROLES } from '../roles.ts';
+
+export { instant, slug };
+
+export const role = z.enum(ROLES);
+
+/** Nothing that steers a terminal, breaks a line or turns text around: names are shown in lists. */
+export const label = z
+  .string()
+  .trim()
+  .min(1)
+  .max(80)
+  .regex(/^[^\p{Cc}\p{Bidi_Control}\p{Surrogate}]*$/u);
+
+/** What somebody signs in with. Letters of any script; upper and lower case are the same name. */
+export const loginName = label.max(64);
+
+/** Length is judged when a password is chosen, not when it is asked for. */
+export const password = z.string().min(1).max(256);
+
+/** As it was typed: blanks, hyphens and small letters are put right. */
+export const typedCode = z.string().min(1).max(40);
+
+export const account = z
+  .strictObject({
+    id: slug,
+    name: z.string(),
+    /** Their id in the journal. */
+    person: personId,
+    role,
+    disabled: z.boolean(),
+    /** Whether they still have the password that they were given. */
+    firstPassword: z.boolean(),
+  })
+  .meta({ id: 'Account' });
+
+export const unit = z
+  .strictObject({
+    id: slug,
+    title: z.string(),
+    /** True for the demonstration: nobody there exists. */
+    invented: z.boolean(),
+  })
+  .meta({ id: 'Unit' });
+
+export const time = z
+  .strictObject({
+    /** The server's clock. */
+    now: instant,
+    /** The device's clock minus the server's, in milliseconds, where the request said `sentAt`; else null. Half a round trip wrong. */
+    offset: z.int().nullable(),
+  })
+  .meta({ id: 'Time', description: 'Recorded, and never used to change what a device wrote.' });
+
+export const head = z
+  .strictObject({ number: z.int().min(0), hash: z.string() })
+  .meta({ id: 'Head', description: 'The last entry of a device that is stored; number 0 for none.' });
+
+export const nothing = z.strictObject({});

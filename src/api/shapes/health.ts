@@ -1,0 +1,46 @@
+// Health records of staff, for occupational health alone. What is in `record` is theirs; here it is closed and opened whole.
+import * as z from 'zod';
+import { isPlainObject, type PlainObject } from '../../journal/canonical.ts';
+import { personId } from '../../journal/kinds/values.ts';
+import { instant, slug } from './common.ts';
+
+const content = z
+  .custom<PlainObject>(isPlainObject)
+  .meta({ type: 'object', description: 'Integers, text, lists and objects, 16 deep; no fractions.' });
+
+export const healthRecord = z.strictObject({
+  /** Whose it is. */
+  person: personId,
+  /** What it is, as occupational health calls its forms, and the form's version. */
+  form: slug,
+  version: z.int().min(1),
+  record: content,
+});
+
+export type HealthRecord = z.infer<typeof healthRecord>;
+
+export const healthSealed = z.strictObject({ number: z.int().min(1), key: slug });
+
+export const healthQuery = z.strictObject({
+  /** Number of the first record to read; 1 for the beginning. */
+  from: z
+    .string()
+    .regex(/^\d{1,15}$/)
+    .transform(Number)
+    .pipe(z.int().min(1))
+    .optional(),
+});
+
+export const healthRecords = z.strictObject({
+  records: z.array(
+    healthRecord.extend({
+      number: z.int().min(1),
+      at: instant,
+      by: personId.nullable(),
+      /** Name of the key that it was sealed with. */
+      key: slug,
+    }),
+  ),
+  next: z.int().min(1),
+  more: z.boolean(),
+});

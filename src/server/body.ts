@@ -1,0 +1,30 @@
+// Reading a request's body: so long and no longer, as UTF-8 and nothing else, as JSON. The length is counted while it comes,
+// because who sends it may say another, or none.
+import type { IncomingMessage } from 'node:http';
+import { Refusal } from './refusal.ts';
+
+const TYPE = /^application\/json(;\s*charset=utf-8)?$/i;
+
+async function bytesOf(incoming: IncomingMessage, most: number): Promise<Buffer> {
+  if (Number(incoming.headers['content-length'] ?? 0) > most) throw new Refusal('too-large');
+  const parts: Buffer[] = [];
+  let length = 0;
+  // Not destroyed when it is too long: the refusal goes out by the same connection.
+  for await (const part of incoming.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>) {
+    length += part.length;
+    if (length > most) throw new Refusal('too-large');
+    parts.push(part);
+  }
+  return Buffer.concat(parts);
+}
+
+/** What was sent, at most so many bytes long. */
+export async function jsonOf(incoming: IncomingMessage, most: number): Promise<unknown> {
+  if (!TYPE.test(incoming.headers['content-type'] ?? '')) throw new Refusal('wrong-type');
+  const bytes = await bytesOf(incoming, most);
+  try {
+    return JSON.parse(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes)) as unknown;
+  } catch {
+    throw new Refusal('not-json');
+  }
+}

@@ -1,0 +1,75 @@
+// A running server from its parts: listening, and stopping without losing what is under way. A request that is being
+// answered when the signal comes is finished; then the stores are closed, which brings the journal's log into its file.
+import { createServer, type Server as HttpServer } from 'node:http';
+import { createServer as createSecureServer, type Server as HttpsServer } from 'node:https';
+import type { AddressInfo } from 'node:net';
+import type { Context } from './context.ts';
+import type { Front } from './front.ts';
+
+/** Patience with slow senders, in milliseconds, and how large a request's head may be, in bytes. */
+const LIMITS = {
+  headersTimeout: 10_000,
+  requestTimeout: 20_000,
+  keepAliveTimeout: 30_000,
+  connectionsCheckingInterval: 1000,
+  maxHeaderSize: 16 * 1024,
+} as const;
+
+const MOST_CONNECTIONS = 2000;
+/** So long requests under way may take after the signal. */
+const LAST_MS = 10_000;
+
+export interface Secrets {
+  readonly cert: string;
+  readonly key: string;
+}
+
+export type Patience = Partial<Record<keyof typeof LIMITS, number>>;
+
+export function serverFor(
+  front: Front,
+  tls: Secrets | undefined,
+  patience: Patience = {},
+): HttpServer | HttpsServer {
+  const limits = { ...LIMITS, ...patience };
+  const listener = (...args: Parameters<Front['listener']>): void => void front.listener(...args);
+  const server = tls
+    ? createSecureServer({ ...limits, ...tls, minVersion: 'TLSv1.2' }, listener)
+    : createServer(limits, listener);
+  server.maxConnections = MOST_CONNECTIONS;
+  return server;
+}
+
+export function listening(server: HttpServer | HttpsServer, port: number, host: string): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, host, () => {
+      server.off('error', reject);
+      resolve((server.address() as AddressInfo).port);
+    });
+  });
+}
+
+function closed(server: HttpServer | HttpsServer, lastMs: number): Promise<void> {
+  return new Promise((resolve) => {
+    const end = setTimeout(() => server.closeAllConnections(), lastMs);
+    server.close(() => {
+      clearTimeout(end);
+      resolve();
+    });
+    server.closeIdleConnections();
+  });
+}
+
+/** Accepts nothing more, finishes what is under way, closes the stores. */
+export async function stopped(
+  { journal, records }: Pick<Context, 'journal' | 'records'>,
+  front: Front,
+  servers: readonly (HttpServer | HttpsServer)[],
+  lastMs = LAST_MS,
+): Promise<void> {
+  front.stop();
+  await Promise.all(servers.map((server) => closed(server, lastMs)));
+  await journal.close();
+  await records.close();
+}

@@ -1,0 +1,73 @@
+// The journal as everybody may read it: without sealed records, and without a trace of them. Their chain is their own, so
+// no device's chain has a gap; places are counted anew over what remains, so that none is missing there either; and the
+// unit's chain, which would not fit, is not told.
+import type { Accepted } from '../journal/entry.ts';
+import { type Store, USUAL_PAGE } from '../journal/port.ts';
+import { HEALTH_DEVICE } from './ownEntries.ts';
+
+type Readable = Pick<Store, 'read'>;
+
+export interface Seen {
+  /** From 1, without a gap. */
+  readonly at: number;
+  readonly entry: Accepted['entry'];
+}
+
+export interface Page {
+  readonly entries: readonly Seen[];
+  readonly more: boolean;
+}
+
+const isHidden = ({ entry }: Accepted): boolean =>
+  entry.device === HEALTH_DEVICE || entry.kind.startsWith('health.');
+
+/** How many of the sorted numbers are at most `most`. */
+function countUpTo(sorted: readonly number[], most: number): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sorted[middle]! <= most) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** The unit's number at or before which the entry at a visible place stands, as far as hidden ones are known. */
+function unitNumberOf(hidden: readonly number[], at: number): number {
+  let number = at;
+  for (;;) {
+    const next = at + countUpTo(hidden, number);
+    if (next === number) return number;
+    number = next;
+  }
+}
+
+/** Remembers where hidden entries stand; asks the journal only for new ones. */
+export function visibleEntries(journal: Readable): (from: number, most: number) => Promise<Page> {
+  const hidden: number[] = [];
+  const learn = async (): Promise<void> => {
+    for (;;) {
+      const known = hidden.length;
+      const page = await journal.read(known + 1, { device: HEALTH_DEVICE });
+      // Somebody else may have learnt the same meanwhile.
+      if (hidden.length === known) hidden.push(...page.map(({ unitNumber }) => unitNumber));
+      if (page.length < USUAL_PAGE) return;
+    }
+  };
+  return async (from, most) => {
+    const entries: Seen[] = [];
+    for (let number = unitNumberOf(hidden, from); entries.length <= most; ) {
+      const asked = Math.min(USUAL_PAGE, most + 1);
+      const rows = await journal.read(number, { most: asked });
+      // After the rows: what was hidden among them meanwhile is known then.
+      await learn();
+      for (const row of rows) {
+        const at = row.unitNumber - countUpTo(hidden, row.unitNumber);
+        if (!isHidden(row) && at >= from) entries.push({ at, entry: row.entry });
+      }
+      if (rows.length < asked) break;
+      number = rows.at(-1)!.unitNumber + 1;
+    }
+    return { entries: entries.slice(0, most), more: entries.length > most };
+  };
+}
