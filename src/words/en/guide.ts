@@ -2,10 +2,10 @@
 import type { GuideWords } from '../guide.ts';
 
 export const GUIDE: GuideWords = {
-  hold: 'HOLD. Hands still, off the face.',
+  hold: 'HOLD. Hands still off the face.',
   look: 'Watch. Wait for the answer.',
   sayBack: (label) => `Say back: ${label}.`,
-  allRound: 'Look all round: no skin, no hair bare.',
+  allRound: 'Look all round. No skin or hair bare.',
   inside: 'In the room. Keep the time.',
   finish: 'All steps read. End the exit.',
   stopped: 'STOP. Nobody moves.',

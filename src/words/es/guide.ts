@@ -2,10 +2,10 @@
 import type { GuideWords } from '../guide.ts';
 
 export const GUIDE: GuideWords = {
-  hold: 'ALTO. Manos quietas, lejos de la cara.',
+  hold: 'ALTO. Manos quietas lejos de la cara.',
   look: 'Mire. Espere la respuesta.',
   sayBack: (label) => `Repita: ${label}.`,
-  allRound: 'Revise todo alrededor: ni piel ni pelo al aire.',
+  allRound: 'Revise todo alrededor. Ni piel ni pelo al aire.',
   inside: 'En la habitación. Vigile el tiempo.',
   finish: 'Todo leído. Termine la salida.',
   stopped: 'ALTO. Nadie se mueve.',

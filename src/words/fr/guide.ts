@@ -2,10 +2,10 @@
 import type { GuideWords } from '../guide.ts';
 
 export const GUIDE: GuideWords = {
-  hold: 'ARRÊT. Mains immobiles, loin du visage.',
+  hold: 'ARRÊT. Mains immobiles loin du visage.',
   look: 'Regardez. Attendez la réponse.',
   sayBack: (label) => `Répétez : ${label}.`,
-  allRound: 'Inspectez tout autour : ni peau ni cheveux nus.',
+  allRound: 'Inspectez tout autour. Ni peau ni cheveux nus.',
   inside: 'Dans la chambre. Surveillez le temps.',
   finish: 'Tout est lu. Terminez la sortie.',
   stopped: 'STOP. Personne ne bouge.',

@@ -2,10 +2,10 @@
 import type { GuideWords } from '../guide.ts';
 
 export const GUIDE: GuideWords = {
-  hold: 'PARE. Mãos quietas, longe do rosto.',
+  hold: 'PARE. Mãos quietas longe do rosto.',
   look: 'Observe. Espere a resposta.',
   sayBack: (label) => `Repita: ${label}.`,
-  allRound: 'Olhe toda a volta: nem pele nem cabelo expostos.',
+  allRound: 'Olhe toda a volta. Nem pele nem cabelo expostos.',
   inside: 'No quarto. Vigie o tempo.',
   finish: 'Tudo lido. Termine a saída.',
   stopped: 'PARE. Ninguém se mexe.',

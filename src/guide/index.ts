@@ -1,0 +1,15 @@
+// The door to the guide: a script made from a procedure, an exit begun from it, one event after the other, what a screen
+// shows of it, and the same exit rebuilt from its entries.
+export { begin, type Begun, type Mode } from './begin.ts';
+export type { Continuation } from './continuation.ts';
+export type { GuideEntry } from './entries.ts';
+export type { Effect, Event, Press } from './events.ts';
+export { capitalHeight, fitOf } from './fit.ts';
+export type { Known } from './known.ts';
+export { scriptOf } from './makeScript.ts';
+export { next } from './next.ts';
+export { replay } from './replay.ts';
+export { type Screen, screenOf } from './screen.ts';
+export type { Script } from './script.ts';
+export type { Setup, UnitPlan, UnitSettings } from './setup.ts';
+export type { Core, People, State } from './state.ts';
