@@ -3,10 +3,12 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import packageJson from './package.json' with { type: 'json' };
+import { offline } from './scripts/offline.mjs';
 
 export default defineConfig({
   root: fileURLToPath(new URL('src/app', import.meta.url)),
-  plugins: [react()],
+  plugins: [react(), offline(packageJson.version)],
   worker: { format: 'es' },
   build: {
     outDir: fileURLToPath(new URL('dist/app', import.meta.url)),

@@ -8,6 +8,8 @@ import { NotFound } from './pages/NotFound.tsx';
 import { ProcedurePage } from './pages/ProcedurePage.tsx';
 import { WriteHome } from './compose/WriteHome.tsx';
 import { WritePage } from './compose/WritePage.tsx';
+import { DevicePage } from './offline/DevicePage.tsx';
+import { Notices } from './offline/Notices.tsx';
 import { OrderPage } from './order/OrderPage.tsx';
 import { words } from './words.ts';
 
@@ -35,6 +37,9 @@ function Header() {
         </Link>
         <Link href="/evidence" {...current('/evidence')}>
           Evidence
+        </Link>
+        <Link href="/device" {...current('/device')}>
+          This device
         </Link>
       </nav>
     </header>
@@ -74,6 +79,7 @@ export function App() {
   return (
     <>
       <Header />
+      <Notices />
       <main id="main" ref={main} tabIndex={-1}>
         <Switch>
           <Route path="/">
@@ -93,6 +99,9 @@ export function App() {
           </Route>
           <Route path="/evidence">
             <EvidencePage />
+          </Route>
+          <Route path="/device">
+            <DevicePage />
           </Route>
           <Route<
             Readonly<Record<'id' | 'view' | 'key', string | undefined>>

@@ -2,6 +2,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { keepOffline } from './offline/version.ts';
 import './css/base.css';
 import './css/layout.css';
 import './css/parts.css';
@@ -10,6 +11,7 @@ import './css/ledger.css';
 import './css/compose.css';
 import './css/compare.css';
 import './css/order.css';
+import './css/offline.css';
 
 const root = document.getElementById('page');
 if (root) {
@@ -19,3 +21,4 @@ if (root) {
     </StrictMode>,
   );
 }
+keepOffline();
