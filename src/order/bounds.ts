@@ -29,13 +29,13 @@ export interface Bounds {
   /** Nodes by rank, so that every arc leads further. */
   readonly inOrder: readonly Node[];
   /** Undefined where no way leads to an end. */
-  ahead(node: Node): Ahead | undefined;
+  readonly ahead: (node: Node) => Ahead | undefined;
   /** Arcs of a node that lead to an end. */
-  arcs(node: Node): readonly Arc[];
+  readonly arcs: (node: Node) => readonly Arc[];
   /** Undefined for an arc that does not. */
-  flow(arc: Arc): Flow | undefined;
+  readonly flow: (arc: Arc) => Flow | undefined;
   /** Surfaces that matter at a node. */
-  live(node: Node): Int32Array;
+  readonly live: (node: Node) => Int32Array;
   /** Conditions that must survive a sweep. */
   readonly held: readonly Held[];
 }

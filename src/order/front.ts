@@ -21,7 +21,7 @@ export interface Begun extends Reached {
 }
 
 /** Whether whatever contaminates `a` contaminates `b`; asked of chances first, which is cheap and mostly says no. */
-function implies(world: World, a: number, b: number): boolean {
+export function implies(world: World, a: number, b: number): boolean {
   if (a === b || a === 0 || b === 1) return true;
   if (b === 0 || a === 1) return false;
   const { chances } = world;

@@ -143,7 +143,7 @@ function attempt(
   if (!first || !bounds.ahead(first)) return undefined;
   const late = clock.part(SHARES.proof);
   const over = clock.part(SHARES.dive);
-  return { setting, scenes, ...search(world, bounds, beat, { tried, late, over }) };
+  return { setting, scenes, ...search(world, bounds, graph, beat, { tried, late, over }) };
 }
 
 const standsOpen = ({ open }: Measure): boolean => open.some((count) => count > 0);

@@ -6,7 +6,9 @@ import { compareMeasures } from '../check/measure.ts';
 import { Tangled } from '../engine/nodeTable.ts';
 import { type Bounds, leastMeasure } from './bounds.ts';
 import { beginningOf, ended, type Held, openPerClass, reach, sweep, type World } from './conditions.ts';
+import { corridorTo } from './corridor.ts';
 import { type Begun, join, type Link } from './front.ts';
+import type { Graph } from './graph.ts';
 import type { Arc, Node } from './nodes.ts';
 
 export interface SearchLimits {
@@ -36,6 +38,10 @@ export interface Searched {
 
 /** Partial orders kept per move in the dives that only look for something good. */
 const DIVES = [4, 24] as const;
+/** And in the last of them, where a better order can still lie. */
+const WITHIN = 48;
+/** How often it is narrowed down at most: again where the dive within found something better to compare with. */
+const ROUNDS = 2;
 /** Conditions after which the diagram is swept. */
 const SWEEP_AT = 1 << 20;
 
@@ -60,13 +66,25 @@ class Course {
   left: Measure | undefined;
   best: Best | undefined;
   readonly #world: World;
-  readonly #bounds: Bounds;
+  #bounds: Bounds;
   readonly #beat: Measure | undefined;
 
   constructor(world: World, bounds: Bounds, beat: Measure | undefined) {
     this.#world = world;
     this.#bounds = bounds;
     this.#beat = beat;
+  }
+
+  /** From here on only these moves are followed. */
+  narrow(keeps: (arc: Arc) => boolean): void {
+    const bounds = this.#bounds;
+    const kept = new Map(bounds.inOrder.map((node) => [node, bounds.arcs(node).filter(keeps)]));
+    this.#bounds = { ...bounds, arcs: (node) => kept.get(node) ?? [] };
+  }
+
+  /** The measure that a better order has to beat. */
+  goal(): Measure | undefined {
+    return this.best?.measure ?? this.#beat;
   }
 
   /** Move by move, only the most promising. */
@@ -82,7 +100,7 @@ class Course {
             next.push(...this.#follow(begun, arc));
       }
       const hopeful = next.filter(({ least }) => !this.#hopeless(least));
-      layer = hopeful.sort((a, b) => compareMeasures(a.least, b.least)).slice(0, width);
+      layer = foremost(this.#bounds, hopeful, width);
       this.#sweep(layer);
     }
   }
@@ -129,7 +147,7 @@ class Course {
   }
 
   #hopeless(least: Measure): boolean {
-    const goal = this.best?.measure ?? this.#beat;
+    const goal = this.goal();
     return goal !== undefined && compareMeasures(least, goal) >= 0;
   }
 
@@ -176,6 +194,23 @@ class Course {
   }
 }
 
+/** Partial orders kept at one scene by a dive: more of them are mostly the same in another order. */
+const ALIKE = 3;
+
+/** The most promising ones, not too many of them at one scene. */
+function foremost(bounds: Bounds, all: readonly Begun[], width: number): Begun[] {
+  const taken = new Map<Node, number>();
+  return all
+    .toSorted((a, b) => compareMeasures(a.least, b.least))
+    .filter((begun) => {
+      const node = nodeOf(bounds, begun);
+      const count = (taken.get(node) ?? 0) + 1;
+      taken.set(node, count);
+      return count <= ALIKE;
+    })
+    .slice(0, width);
+}
+
 /** Where a partial order stands. */
 function nodeOf({ inOrder }: Bounds, { link }: Begun): Node {
   const node = link ? link.arc.to : inOrder[0];
@@ -200,24 +235,56 @@ function untangled(work: () => void): boolean {
   }
 }
 
-/** The best order by the arcs of the bounds' graph that beats `beat`, and whether that is proved. */
+/** Cuts the search down to where a better order can lie; says below what no order is. */
+function narrowed(
+  course: Course,
+  world: World,
+  bounds: Bounds,
+  graph: Graph,
+  stop: () => boolean,
+): Measure | undefined {
+  const goal = course.goal();
+  const root = leastAtStart(world, bounds);
+  if (!goal || !root) return root;
+  const weightiest = { open: goal.open, mucosa: goal.chance[0] };
+  const { least, keeps } = corridorTo(world, bounds, graph, weightiest, { most: MOST_SHADES, stop });
+  course.narrow(keeps);
+  const [, ...others] = root.chance;
+  return least ? { ...root, open: least.open, chance: [least.mucosa, ...others] } : root;
+}
+
+const higher = (a: Measure | undefined, b: Measure): Measure => (a && compareMeasures(a, b) > 0 ? a : b);
+
+/** The best order over a graph that beats `beat`, and whether that is proved. */
 export function search(
   world: World,
   bounds: Bounds,
+  graph: Graph,
   beat: Measure | undefined,
   { tried: most, late, over }: SearchLimits,
 ): Searched {
   const course = new Course(world, bounds, beat);
+  let least: Measure | undefined;
   const whole = untangled(() => {
     for (const width of DIVES) course.dive(course.start(), width, late);
+    let goal: Measure | undefined;
+    for (let round = 0; round < ROUNDS && (round === 0 || course.goal() !== goal); round += 1) {
+      goal = course.goal();
+      least = narrowed(course, world, bounds, graph, late);
+      course.dive(course.start(), WITHIN, late);
+    }
     const rest = course.prove(() => course.tried > most || late());
     course.dive(rest.slice(0, REST), REST, over);
     course.leave(rest);
   });
   if (!whole) course.leave(course.start());
-  const { best, left, tried, dropped } = course;
+  const { best, tried, dropped } = course;
+  const left = course.left && higher(least, course.left);
   return { ...(best ? { best } : {}), proved: left === undefined, ...(left ? { left } : {}), tried, dropped };
 }
+
+/** Shades tried at most where the corridor is looked for. */
+const MOST_SHADES = 20_000;
 
 /** Some order that beats `beat`, by dives alone: narrow first, then wider while there is time. */
 export function dive(

@@ -49,28 +49,38 @@ export function both(shadows: Shadows, a: Condition, b: Condition, order = shado
 const anyOf = ({ diagram }: Shadows, guards: readonly Guard[]): Condition =>
   guards.reduce<Condition>((any, guard) => diagram.or(any, diagram.conjunction(guard)), FALSE);
 
-/** Performs the operations on shadows, in place; `was` hears what stood on a surface before it is cleaned. */
+/**
+ * Performs the operations on shadows, in place; `was` hears what stood on a surface before it is cleaned. `orders` says per
+ * surface how many events a combination may have there, where that is fewer than elsewhere.
+ */
 export function stepShadows(
   shadows: Shadows,
   state: Int32Array,
   was: (surface: number, shadow: Condition) => void,
   operations: readonly Operation[],
+  orders?: Uint8Array,
 ): void {
-  const { diagram } = shadows;
+  const { diagram, order } = shadows;
+  const orderAt = (surface: number): number => orders?.[surface] ?? order;
   for (const operation of operations) {
     const { a } = operation;
     const own = state[a]!;
     if (operation.op === 'contact') {
       const other = state[operation.b]!;
       if (own === other) continue;
-      const passed = both(shadows, diagram.conjunction(operation.when), diagram.or(own, other));
+      const [when, either] = [diagram.conjunction(operation.when), diagram.or(own, other)];
+      const [here, there] = [orderAt(a), orderAt(operation.b)];
+      const passed = both(shadows, when, either, here);
       state[a] = diagram.or(own, passed);
-      state[operation.b] = diagram.or(other, passed);
+      state[operation.b] = diagram.or(other, here === there ? passed : both(shadows, when, either, there));
     } else if (operation.op === 'taint')
-      state[a] = diagram.or(own, both(shadows, diagram.conjunction(operation.when), TRUE));
+      state[a] = diagram.or(own, both(shadows, diagram.conjunction(operation.when), TRUE, orderAt(a)));
     else {
       was(a, own);
-      state[a] = operation.op === 'sanitise' ? both(shadows, own, anyOf(shadows, operation.failure)) : FALSE;
+      state[a] =
+        operation.op === 'sanitise'
+          ? both(shadows, own, anyOf(shadows, operation.failure), orderAt(a))
+          : FALSE;
     }
   }
 }

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import type { Measure } from '../../src/check/finding.ts';
 import { compareMeasures } from '../../src/check/measure.ts';
 import type { ItemId } from '../../src/domain/items.ts';
+import { corridorTo } from '../../src/order/corridor.ts';
 import { dominates } from '../../src/order/front.ts';
 import { search } from '../../src/order/search.ts';
 import { sweep } from '../../src/order/conditions.ts';
@@ -63,7 +64,7 @@ describe.each(ENSEMBLES)('%s', (_, wears, options) => {
     expect(orders.length).toBeGreaterThan(3);
     const measures = orders.map((arcs) => checked(procedureOf(here, arcs), 'enveloped'));
     const least = measures.reduce((best, one) => (compareMeasures(one, best) < 0 ? one : best));
-    const found = search(here.world, here.bounds, undefined, LIMITS);
+    const found = search(here.world, here.bounds, here.graph, undefined, LIMITS);
     expect(found.proved).toBe(true);
     if (!found.best) throw new Error('nothing was found');
     close(found.best.measure, least);
@@ -152,6 +153,37 @@ describe.each(RICH)('%s', (_, here) => {
     expect(pairs).toBeGreaterThan(10);
   });
 
+  test('every move outside the corridor leads to what is worse, and no order is below its least', () => {
+    const first = search(here.world, here.bounds, here.graph, undefined, { ...LIMITS, tried: 0 });
+    if (!first.best) throw new Error('nothing was found');
+    const goal = { open: first.best.measure.open, mucosa: first.best.measure.chance[0] };
+    const corridor = corridorTo(here.world, here.bounds, here.graph, goal, { most: 1e6, stop: never });
+    const { least } = corridor;
+    if (!least) throw new Error('it was not walked to its end');
+    const below = (open: Measure['open'], mucosa: number): Measure => ({
+      ...first.best!.measure,
+      open,
+      chance: [mucosa, 0, 0, 0],
+    });
+    let outside = 0;
+    fc.assert(
+      fc.property(turns, (choices) => {
+        const way = walk(here, choices);
+        const end = measureOf(
+          here,
+          way.reduce((begun, arc) => follow(here, begun, arc), begin(here)),
+        );
+        const weightiest = below(end.open, end.chance[0]);
+        expect(compareMeasures(below(least.open, least.mucosa), weightiest)).toBeLessThanOrEqual(0);
+        if (way.every((arc) => corridor.keeps(arc))) return;
+        outside += 1;
+        expect(compareMeasures(weightiest, below(goal.open, goal.mucosa))).toBeGreaterThan(0);
+      }),
+      { numRuns: 60 },
+    );
+    expect(outside).toBeGreaterThan(10);
+  });
+
   test('a sweep of the diagram changes no chance', () => {
     fc.assert(
       fc.property(turns, (choices) => {
@@ -170,8 +202,8 @@ test('past its limit it says what it left, and the bound is honest', () => {
   const here = groundOf(dressed(['inner-gloves', 'gown', 'surgical-mask', 'face-shield', 'outer-gloves']), {
     free: false,
   });
-  const whole = search(here.world, here.bounds, undefined, LIMITS);
-  const cut = search(here.world, here.bounds, undefined, { ...LIMITS, tried: 20 });
+  const whole = search(here.world, here.bounds, here.graph, undefined, LIMITS);
+  const cut = search(here.world, here.bounds, here.graph, undefined, { ...LIMITS, tried: 20 });
   expect([whole.proved, cut.proved]).toEqual([true, false]);
   if (!whole.best || !cut.best || !cut.left) throw new Error('nothing was found');
   expect(compareMeasures(whole.best.measure, cut.best.measure)).toBeLessThanOrEqual(0);
