@@ -38,6 +38,7 @@ export const startCore = (script: Script, body: EntryBodies['exit.started']): Co
   taints: [],
   offer: null,
   offers: 0,
+  unsought: false,
   replies: {},
   entered: null,
   left: false,
@@ -66,6 +67,7 @@ function recordSlip(core: Core, body: EntryBodies['exit.slip-recorded']): Core {
     ...core,
     deviations: [...core.deviations, { slip, line, step, surfaces, text }],
     happened: listed ? [...core.happened, slip] : core.happened,
+    unsought: true,
     taints: [...core.taints, ...surfaces.map((surface) => ({ step, surface }))],
   };
 }
@@ -102,7 +104,7 @@ const HANDLERS: { readonly [Kind in EntryKind]: Handler<Kind> } = {
     const { offer } = core;
     const script =
       offer && choice ? withSteps(core.script, offer.done, offer.continuation.steps) : core.script;
-    return { ...core, script, offer: null };
+    return { ...core, script, offer: null, unsought: false };
   },
   'exit.stopped': (core, _body, { by }) => ({ ...core, stopped: { by } }),
   'exit.resumed': resume,

@@ -45,6 +45,9 @@ function failed(state: State, ids: readonly string[]): Step {
   return settle({ ...state, saving: without(state.saving, ids), unsaved });
 }
 
+/** Tells apart searches of one exit, also from those before a crash: entries only grow. */
+const searchId = ({ core, searches }: State): string => `${core.exit}-search-${core.entries}-${searches + 1}`;
+
 /** A search that is no longer about where the exit stands is asked again from there. */
 function searching(
   state: State,
@@ -56,13 +59,13 @@ function searching(
   const stale = search !== null && search.done !== done;
   if (core.offer || !isSearchable(core)) return [null, searches, []];
   if (!recorded && !stale) return [search, searches, []];
-  const id = `${core.exit}-search-${searches + 1}`;
+  const id = searchId(state);
   return [{ id, done }, searches + 1, [searchFor(core, id, done)]];
 }
 
 /** Records drafts: hands them to the store, with all that was not stored before. */
 function record(state: State, drafts: readonly Draft[], event: Event): Step {
-  if (drafts.length === 0) return [{ ...state, refusal: null }, []];
+  if (drafts.length === 0) return event.is === 'time' ? [state, []] : [{ ...state, refusal: null }, []];
   const entries = numbered(state.core, drafts, event.at, event.by);
   const core = entries.reduce(evolve, state.core);
   const card = drafts.some(({ kind }) => CARDS.includes(kind)) ? 0 : state.card;
@@ -129,6 +132,18 @@ function found(state: State, event: Extract<Event, { is: 'continuation' }>): Ste
   return record(idle, [draft], event);
 }
 
+/** Timers and the waking screen again, and the search that a crash took along. */
+function woke(state: State): Step {
+  const { core, searches } = state;
+  const again = core.unsought && core.offer === null && isSearchable(core);
+  if (!again) return [state, rearmed(core)];
+  const search = { id: searchId(state), done: doneOf(core) };
+  return [
+    { ...state, search, searches: searches + 1 },
+    [...rearmed(core), searchFor(core, search.id, search.done)],
+  ];
+}
+
 /** Presses that need no entry, or wait for none. */
 const ALWAYS: readonly Event['is'][] = ['stop', 'emergency', 'go-on', 'retry'];
 
@@ -161,6 +176,6 @@ export function next(state: State, event: Event): Step {
     case 'continuation':
       return found(state, event);
     default:
-      return [state, rearmed(state.core)];
+      return woke(state);
   }
 }

@@ -1,11 +1,13 @@
 // Everything a screen needs, as data: what stands large and for whom, what may be pressed, which times run or are owed,
 // what is suspect. Nothing is worked out by the page; nothing on it is a verdict.
+import { EMERGENCY_IDS } from '../domain/emergencies.ts';
+import type { EvidenceId } from '../evidence/index.ts';
 import type { NoticeId, Outcome, RefusalId } from '../domain/guiding.ts';
 import { isTangled } from '../check/limits.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import { type Language, wordsFor } from '../words/index.ts';
 import { knownOf } from './effects.ts';
-import { type Card, type CardPage, cardOf, pagesOf } from './emergency.ts';
+import { type Card, type CardPage, cardOf, pagesOf, rinseOf } from './emergency.ts';
 import { OTHER } from './entries.ts';
 import type { Fit } from './fit.ts';
 import type { Hold } from './holds.ts';
@@ -13,7 +15,7 @@ import { isWorse, type Known, type Suspect, suspectsOf } from './known.ts';
 import { type PressName, pressesOf } from './presses.ts';
 import { type Screenful, screensOf } from './rows.ts';
 import type { Line } from './script.ts';
-import { languageFor } from './setup.ts';
+import { languageFor, type WearLimit } from './setup.ts';
 import { findsAt, type Offered, slipsAt } from './slips.ts';
 import {
   type Core,
@@ -56,7 +58,7 @@ export interface Screen {
   readonly slips: readonly Offered[];
   readonly finds: readonly Offered[];
   /** All that run, whatever lies over the line, and those that the step still owes. */
-  readonly timers: readonly Timer[];
+  readonly timers: readonly (Timer & Pick<TimerSpec, 'evidence' | 'source'>)[];
   readonly owed: readonly TimerSpec[];
   readonly startable: readonly TimerSpec[];
   /** Made worse by what was recorded, the surest first; null where it could not be worked out. */
@@ -75,7 +77,17 @@ export interface Screen {
   /** The observer stays out; null where the unit's plan names nobody who goes in. */
   readonly rescuer: string | null;
   readonly outcome?: Outcome;
+  /** The unit's limit of time in the suit with its source; what is published of such limits, for where it has none. */
+  readonly wear: { readonly limit: WearLimit | null; readonly published: readonly EvidenceId[] };
 }
+
+/** No fixed limit was found; these are what single places kept to or measured. */
+const WEAR: readonly EvidenceId[] = [
+  'wear.no-limit',
+  'wear.haverkort-2016',
+  'wear.coca-2017',
+  'wear.grelot-2016',
+];
 
 function phaseOf(core: Core, handover: string | null): Phase {
   if (core.emergencies.length > 0) return 'emergency';
@@ -191,6 +203,17 @@ function offeredAt(
   return step < procedure.steps.length ? [...of(procedure, step), ...before] : before;
 }
 
+/** Where a time comes from: its step's or its emergency's, or the unit's own limit. */
+function groundOf(core: Core, { id, kind }: Timer): Pick<TimerSpec, 'evidence' | 'source'> {
+  const { setup, timers } = core.script;
+  if (kind === 'wear' || kind === 'wear-warning')
+    return setup.unit.wear ? { source: setup.unit.wear.source } : {};
+  const rinses = EMERGENCY_IDS.flatMap((emergency) => rinseOf(setup, emergency) ?? []);
+  const spec = [...timers.flat(), ...rinses].find((one) => one.id === id);
+  if (spec?.evidence !== undefined) return { evidence: spec.evidence };
+  return spec?.source === undefined ? {} : { source: spec.source };
+}
+
 function cardAt(core: Core, page: number): Screen['card'] {
   const open = core.emergencies.at(-1);
   if (open === undefined) return undefined;
@@ -233,7 +256,8 @@ export function screenOf(state: State): Screen {
     presses: pressesOf(state),
     slips: offeredAt(core, slipsAt),
     finds: offeredAt(core, findsAt),
-    timers: running(core),
+    timers: running(core).map((timer) => ({ ...timer, ...groundOf(core, timer) })),
+    wear: { limit: script.setup.unit.wear ?? null, published: WEAR },
     owed: pendingAt(core),
     startable: startable(core),
     suspects: worsened(core),

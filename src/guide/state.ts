@@ -69,6 +69,8 @@ export interface Core {
   readonly taints: readonly Taint[];
   readonly offer: Offer | null;
   readonly offers: number;
+  /** Something went wrong since another way on was last answered. */
+  readonly unsought: boolean;
   readonly replies: Readonly<Partial<Record<QuestionId, Reply>>>;
   /** When the wearer entered the room. */
   readonly entered: number | null;

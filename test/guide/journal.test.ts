@@ -15,7 +15,7 @@ function eventful(): Run {
   let run = readTo(beginWith(script), 'gloves-off/look');
   run = press(run, { is: 'slip', event: 'gloves-off:wrong-grip', text: 'left hand' });
   const found = { id: 'c1', steps: SMALL.steps.slice(2), barriers: { before: 0, after: null } };
-  run = tell(run, { is: 'continuation', search: 'x1-search-1', found, at: NOON, by: null });
+  run = tell(run, { is: 'continuation', search: run.state.search!.id, found, at: NOON, by: null });
   run = press(run, { is: 'accept' });
   run = press(run, { is: 'deviation', category: 'touched-face', surfaces: ['wearer.face'] });
   run = press(run, { is: 'not-seen' });

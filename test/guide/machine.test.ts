@@ -1,18 +1,9 @@
 // The live exit, press by press: what is read, answered, timed, recorded, stopped, handed over and ended, and in which
 // order entries, screens and effects come. The clock is the test's.
 import { describe, expect, test } from 'vitest';
-import {
-  begin,
-  type Effect,
-  type Event,
-  next,
-  type Press,
-  screenOf,
-  scriptOf,
-  type State,
-  type UnitPlan,
-} from '../../src/guide/index.ts';
+import { begin, type Effect, screenOf, scriptOf, type UnitPlan } from '../../src/guide/index.ts';
 import { EMERGENCY_IDS } from '../../src/domain/emergencies.ts';
+import { evidence } from '../../src/evidence/index.ts';
 import type { Step } from '../../src/domain/procedure.ts';
 import {
   APPROVAL,
@@ -247,7 +238,7 @@ describe('what goes wrong', () => {
     const hands = screen(run).suspects?.filter(({ surface }) => surface.startsWith('wearer.hand')) ?? [];
     expect(hands.map(({ needs }) => needs)).toContain(0);
     expect(doing(run, 'search-continuation')).toMatchObject([
-      { search: 'x1-search-1', doneSteps: 2, known: { happened: ['gloves-off:wrong-grip'] } },
+      { doneSteps: 2, known: { happened: ['gloves-off:wrong-grip'] } },
     ]);
     expect(screen(run).searching).toBe(true);
   });
@@ -281,7 +272,13 @@ describe('another way on', () => {
     is: 'slip',
     event: 'gloves-off:wrong-grip',
   });
-  const offered = tell(slipped, { is: 'continuation', search: 'x1-search-1', found, at: NOON, by: null });
+  const offered = tell(slipped, {
+    is: 'continuation',
+    search: slipped.state.search!.id,
+    found,
+    at: NOON,
+    by: null,
+  });
 
   test('is offered with its barriers, and must be answered before reading goes on', () => {
     expect(screen(offered)).toMatchObject({
@@ -311,12 +308,12 @@ describe('another way on', () => {
     const moved = press(slipped, { is: 'seen' });
     expect(doing(moved, 'search-continuation')).toEqual([]);
     const further = readTo(moved, 'rub/look');
-    expect(further.state.search).toEqual({ id: 'x1-search-2', done: 3 });
-    const late = tell(further, { is: 'continuation', search: 'x1-search-1', found, at: NOON, by: null });
+    expect(further.state.search?.done).toBe(3);
+    const [first, second] = [slipped.state.search!.id, further.state.search!.id];
+    const late = tell(further, { is: 'continuation', search: first, found, at: NOON, by: null });
     expect(late.state.core.offer).toBeNull();
     expect(
-      screen(tell(late, { is: 'continuation', search: 'x1-search-2', found: null, at: NOON, by: null }))
-        .searching,
+      screen(tell(late, { is: 'continuation', search: second, found: null, at: NOON, by: null })).searching,
     ).toBe(false);
   });
 });
@@ -452,6 +449,11 @@ describe('a donning', () => {
     expect(screen(warned).timers.map(({ id }) => id)).toEqual(['wear']);
     const out = press(warned, { is: 'leave' });
     expect(kinds(out).slice(-3)).toEqual(['room.left', 'exit.timer-ended', 'exit.ended']);
+    expect(screen(warned).timers[0]?.source).toBe(wear.source);
+    expect(screen(warned).wear.limit).toEqual(wear);
+    const none = beginWith(scriptFor(SMALL_DONNING));
+    expect(screen(none).notices).toContain('no-wear-limit');
+    expect(screen(none).wear.published.map((id) => evidence(id).status)).toContain('published');
   });
 
   test('a doffing goes on counting what was spent in the suit', () => {
@@ -463,64 +465,6 @@ describe('a donning', () => {
     ]);
     const ended = press(readTo(run, 'end/finish'), { is: 'end' });
     expect(ended.state.core.ended?.how).toBe('finished');
-  });
-});
-
-describe('storing', () => {
-  const at = (state: State, what: Press, by = OBSERVER): readonly [State, readonly Effect[]] =>
-    next(state, { ...what, at: NOON, by });
-  const entriesOf = (effects: readonly Effect[]) =>
-    effects.flatMap((effect) => (effect.do === 'append' ? effect.entries : []));
-  const ready = beginWith(script).state;
-
-  test('comes before the screen moves; until then it shows that it is saving', () => {
-    const [saving, effects] = at(ready, { is: 'forward' });
-    expect(effects.map((effect) => effect.do)).toEqual(['append']);
-    expect(screenOf(saving)).toMatchObject({ saving: true, line: { group: 'call/read' } });
-    expect(at(saving, { is: 'seen' })[0].refusal).toBe('saving');
-    const ids = entriesOf(effects).map(({ id }) => id);
-    const [moved] = next(saving, { is: 'stored', entries: ids, at: NOON, by: null });
-    expect(screenOf(moved)).toMatchObject({ saving: false, unsaved: 0, line: { group: 'call/look' } });
-  });
-
-  test('that fails is shown and keeps nobody from reading on; it goes along with what comes next', () => {
-    const [saving, effects] = at(ready, { is: 'forward' });
-    const ids = entriesOf(effects).map(({ id }) => id);
-    const [unsaved] = next(saving, { is: 'store-failed', entries: ids, at: NOON, by: null });
-    expect(screenOf(unsaved)).toMatchObject({ unsaved: 1, line: { group: 'call/look' } });
-    const [, again] = at(unsaved, { is: 'seen' });
-    expect(
-      entriesOf(again)
-        .map(({ id }) => id)
-        .slice(0, 1),
-    ).toEqual(ids);
-    const [retried, sent] = at(unsaved, { is: 'retry' });
-    expect(entriesOf(sent).map(({ id }) => id)).toEqual(ids);
-    const [stored] = next(retried, { is: 'stored', entries: ids, at: NOON, by: null });
-    expect(screenOf(stored)).toMatchObject({ unsaved: 0, saving: false });
-  });
-
-  test('that never answers is left behind by a press', () => {
-    const [saving] = at(ready, { is: 'forward' });
-    expect(screenOf(saving).presses[0]).toBe('go-on');
-    const [on] = at(saving, { is: 'go-on' });
-    expect(screenOf(on)).toMatchObject({ unsaved: 1, line: { group: 'call/look' } });
-  });
-
-  test('is not waited for by a stop or an emergency', () => {
-    const [saving] = at(ready, { is: 'forward' });
-    expect(screenOf(at(saving, { is: 'stop' }, PEOPLE.wearer)[0]).phase).toBe('stopped');
-    expect(screenOf(at(saving, { is: 'emergency', emergency: 'fire' })[0]).phase).toBe('emergency');
-  });
-
-  test('after the shell was away, timers and the waking screen are asked for again', () => {
-    const run = press(readTo(beginWith(script), 'rub/look'), { is: 'start-timer' });
-    const woke: Event = { is: 'woke', at: NOON, by: null };
-    expect(next(run.state, woke)[1].map((effect) => effect.do)).toEqual([
-      'keep-awake',
-      'start-timer',
-      'start-timer',
-    ]);
   });
 });
 

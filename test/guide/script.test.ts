@@ -3,7 +3,9 @@
 import { describe, expect, test } from 'vitest';
 import * as fc from 'fast-check';
 import { capitalHeight, fitOf, scriptOf } from '../../src/guide/index.ts';
-import { clausesOf, screensOf } from '../../src/guide/rows.ts';
+import { EMERGENCY_IDS } from '../../src/domain/emergencies.ts';
+import { pagesOf } from '../../src/guide/emergency.ts';
+import { clausesOf, isWithin, screensOf } from '../../src/guide/rows.ts';
 import { LANGUAGES, wordsFor } from '../../src/words/index.ts';
 import { files, procedureOf } from '../procedures/shelf.ts';
 import { setupOf, SMALL, SMALL_DONNING, WALL } from './support.ts';
@@ -104,6 +106,18 @@ describe.each(LANGUAGES)('every published procedure in %s', (language) => {
       });
     }
   });
+});
+
+test.each(LANGUAGES)('the cards of all emergencies fit the same screens in %s', (language) => {
+  for (const display of [WALL, DESK]) {
+    const script = scriptOf(setupOf(SMALL, { display, languages: { wearer: language, observer: language } }));
+    const pages = EMERGENCY_IDS.flatMap((id) =>
+      pagesOf(script, id).map(({ texts }) => texts[language] ?? []),
+    );
+    expect(pages.filter((rows) => !isWithin(rows, fitOf(display).characters) || rows.length === 0)).toEqual(
+      [],
+    );
+  }
 });
 
 test('two languages side by side keep level: as many screens of each', () => {
