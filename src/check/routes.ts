@@ -11,12 +11,11 @@ export function routeTo(
   analysis: Analysis,
   target: number,
   events: readonly number[],
-  until = Infinity,
+  until?: number,
 ): readonly RouteLink[] {
-  const whole = analysis.compiled.plan;
-  const plan = until < whole.steps.length ? { ...whole, steps: whole.steps.slice(0, until + 1) } : whole;
+  const { plan } = analysis.compiled;
   const judged = plan.surfaces[target]?.judged === 'end' ? 'end' : 'ever';
-  const route = routeOf(plan, new Set(events), { target, judged });
+  const route = routeOf(plan, new Set(events), { target, judged, ...(until === undefined ? {} : { until }) });
   return (route?.links ?? []).map((link) => ({
     step: link.step,
     ...(link.from === undefined ? {} : { from: plan.surfaces[link.from]?.id ?? '' }),

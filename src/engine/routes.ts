@@ -29,6 +29,8 @@ export interface RouteQuestion {
   readonly target: number;
   /** Contaminated at any moment, or as the procedure ends. */
   readonly judged: 'ever' | 'end';
+  /** The last step that is done; all when absent. */
+  readonly until?: number;
   /** Whether a surface is a hand (bare or gloved). */
   readonly isHand?: (surface: number) => boolean;
 }
@@ -44,27 +46,70 @@ interface Chain {
  * exactly while it has a chain, so this is the reference run with the chain in the place of the mark.
  */
 export function routeOf(plan: Plan, trueEvents: ReadonlySet<number>, question: RouteQuestion): Route | null {
+  const { moments, firstUse } = uneventfulOf(plan);
   const happens = new Uint8Array(plan.events.length);
-  for (const event of trueEvents) happens[event] = 1;
-  const run: Run = {
-    happens,
-    target: question.target,
-    chains: plan.surfaces.map(() => null),
-    ever: null,
-  };
-  perform(run, plan.start, -1);
-  plan.steps.forEach(({ operations }, step) => perform(run, operations, step));
-  const chain = question.judged === 'ever' ? run.ever : run.chains[question.target]!;
+  const end = Math.min(plan.steps.length, (question.until ?? Infinity) + 1);
+  let from = end;
+  for (const event of trueEvents) {
+    happens[event] = 1;
+    from = Math.min(from, firstUse[event]!);
+  }
+  const { chains, ever } = moments[from + 1]!;
+  const run: Run = { happens, chains: [...chains], ever: [...ever] };
+  if (from < 0) perform(run, plan.start, -1);
+  for (let step = Math.max(from, 0); step < end; step += 1) perform(run, plan.steps[step]!.operations, step);
+  const chain = (question.judged === 'ever' ? run.ever : run.chains)[question.target]!;
   return chain === null ? null : routeFrom(chain, question.isHand ?? (() => false));
 }
 
-interface Run {
-  readonly happens: Uint8Array;
-  readonly target: number;
+interface Moment {
   /** Per surface: the chain with the fewest transfers, the earliest of equals; null while it is clean. */
   readonly chains: (Chain | null)[];
-  /** The shortest that the target ever had. */
-  ever: Chain | null;
+  /** Per surface: the shortest that it ever had. */
+  readonly ever: (Chain | null)[];
+}
+
+interface Run extends Moment {
+  readonly happens: Uint8Array;
+}
+
+/** The run in which nothing happens. Every other is the same up to the first step in which one of its events is asked. */
+interface Uneventful {
+  /** First nothing, then before each step, then the end. */
+  readonly moments: readonly Moment[];
+  /** Per event: the first step that asks for it, -1 for the start, their number for one that none asks for. */
+  readonly firstUse: Int32Array;
+}
+
+const UNEVENTFUL = new WeakMap<Plan, Uneventful>();
+
+function uneventfulOf(plan: Plan): Uneventful {
+  const known = UNEVENTFUL.get(plan) ?? runUneventful(plan);
+  UNEVENTFUL.set(plan, known);
+  return known;
+}
+
+function runUneventful({ surfaces, events, start, steps }: Plan): Uneventful {
+  const nothing = (): null[] => surfaces.map(() => null);
+  const run: Run = { happens: new Uint8Array(events.length), chains: nothing(), ever: nothing() };
+  const moments: Moment[] = [{ chains: nothing(), ever: nothing() }];
+  const firstUse = new Int32Array(events.length).fill(steps.length);
+  [start, ...steps.map(({ operations }) => operations)].forEach((operations, at) => {
+    perform(run, operations, at - 1);
+    moments.push({ chains: [...run.chains], ever: [...run.ever] });
+    noteUses(firstUse, operations, at - 1);
+  });
+  return { moments, firstUse };
+}
+
+function noteUses(firstUse: Int32Array, operations: readonly Operation[], step: number): void {
+  const note = (guard: Guard): void => {
+    for (const event of guard) firstUse[event] = Math.min(firstUse[event]!, step);
+  };
+  for (const operation of operations) {
+    if (operation.op === 'contact' || operation.op === 'taint') note(operation.when);
+    else if (operation.op === 'sanitise') operation.failure.forEach(note);
+  }
 }
 
 function holds({ happens }: Run, guard: Guard): boolean {
@@ -113,10 +158,11 @@ function pass(run: Run, { step, operation, other, from, to }: Passing, guard: Gu
   keep(run, { link: { step, operation, kind: 'contact', from, to, guard }, before: other, transfers });
 }
 
-function keep(run: Run, chain: Chain): void {
-  run.chains[chain.link.to] = chain;
-  if (chain.link.to !== run.target) return;
-  if (run.ever === null || chain.transfers < run.ever.transfers) run.ever = chain;
+function keep({ chains, ever }: Run, chain: Chain): void {
+  const { to } = chain.link;
+  chains[to] = chain;
+  const shortest = ever[to]!;
+  if (shortest === null || chain.transfers < shortest.transfers) ever[to] = chain;
 }
 
 function routeFrom(end: Chain, isHand: (surface: number) => boolean): Route {
