@@ -49,6 +49,9 @@ const ON_HANDS: Readonly<Record<ProductId, Published>> = {
   'disinfectant-wipe': LABEL,
 };
 
+/** What is not rubbed in but left wet on a glove. */
+const STAYS_WET: readonly ProductId[] = ['chlorine-0.5', 'disinfectant-wipe'];
+
 /** How long things stay wet. Washing with soap and water has no contact time. */
 const ON_THINGS: Readonly<Record<ProductId, Published | undefined>> = {
   'alcohol-hand-rub': contactOf('efficacy.alcohol-hand-rub.enveloped.hard'),
@@ -96,8 +99,11 @@ function handTimers(setup: Setup, performed: readonly Performed[], index: number
   const one = performed[index];
   if (!one?.step.product || NOT_RUBBED.has(one.technique.id)) return [];
   const own = setup.unit.times?.[one.step.product];
-  const { id } = one.step;
-  const rub = spec('rub', `${id}-rub`, own, 'rubSeconds', ON_HANDS[one.step.product]);
+  const { id, product } = one.step;
+  const stays = STAYS_WET.includes(product);
+  const rub = stays
+    ? spec('contact', `${id}-contact`, own, 'contactSeconds', ON_HANDS[product])
+    : spec('rub', `${id}-rub`, own, 'rubSeconds', ON_HANDS[product]);
   const wet = one.technique.id === 'rub-until-dry' && glovesNext(performed, index);
   return wet ? [...rub, ...spec('dry', `${id}-dry`, own, 'drySeconds', DRY)] : rub;
 }
