@@ -11,7 +11,14 @@ import { WritePage } from './compose/WritePage.tsx';
 import { DevicePage } from './offline/DevicePage.tsx';
 import { Notices } from './offline/Notices.tsx';
 import { OrderPage } from './order/OrderPage.tsx';
-import { words } from './words.ts';
+import { JournalPage } from './journal/JournalPage.tsx';
+import { ChooseLanguage } from './languages/Choose.tsx';
+import { LanguageNote } from './languages/LanguageNote.tsx';
+import { LanguagePage } from './languages/LanguagePage.tsx';
+import { LanguagesPage } from './languages/LanguagesPage.tsx';
+import { today } from './today.ts';
+import { VersionRoutes } from './versions/VersionRoutes.tsx';
+import { useSpoken, words } from './words.ts';
 
 function Header() {
   const [place] = useLocation();
@@ -35,6 +42,9 @@ function Header() {
         <Link href="/write" {...current('/write')}>
           Write
         </Link>
+        <Link href="/versions" {...current('/versions')}>
+          Versions
+        </Link>
         <Link href="/evidence" {...current('/evidence')}>
           Evidence
         </Link>
@@ -42,6 +52,7 @@ function Header() {
           This device
         </Link>
       </nav>
+      <ChooseLanguage />
     </header>
   );
 }
@@ -49,6 +60,10 @@ function Header() {
 function Footer() {
   return (
     <footer className="cautions">
+      <nav className="more-places" aria-label="More">
+        <Link href="/journal">Journal</Link>
+        <Link href="/languages">Languages</Link>
+      </nav>
       <h2>Cautions</h2>
       <ul>
         {words.cautions.map((caution) => (
@@ -76,12 +91,15 @@ function useFreshStart() {
 
 export function App() {
   const main = useFreshStart();
+  // Another language, and the page is drawn anew: nothing said before stays.
+  const { key } = useSpoken();
   return (
     <>
       <Header />
       <Notices />
+      <LanguageNote />
       <main id="main" ref={main} tabIndex={-1}>
-        <Switch>
+        <Switch key={key}>
           <Route path="/">
             <Home />
           </Route>
@@ -96,6 +114,18 @@ export function App() {
           </Route>
           <Route<Readonly<Record<'from' | 'id' | 'view', string | undefined>>> path="/order/:from/:id/:view?">
             {({ from = '', id = '', view = 'search' }) => <OrderPage from={from} id={id} view={view} />}
+          </Route>
+          <Route path="/versions/*?">
+            <VersionRoutes />
+          </Route>
+          <Route path="/journal">
+            <JournalPage />
+          </Route>
+          <Route path="/languages">
+            <LanguagesPage />
+          </Route>
+          <Route<Readonly<Record<'tag', string | undefined>>> path="/languages/:tag">
+            {({ tag = '' }) => <LanguagePage tag={tag} today={today()} />}
           </Route>
           <Route path="/evidence">
             <EvidencePage />
@@ -113,7 +143,7 @@ export function App() {
           </Route>
         </Switch>
       </main>
-      <Footer />
+      <Footer key={key} />
     </>
   );
 }

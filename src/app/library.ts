@@ -15,6 +15,8 @@ export interface Entry extends Head {
   readonly fileName: string;
   readonly text: string;
   readonly opened: boolean;
+  /** Of a version in the journal: what it is, as 'approved, in force'. */
+  readonly stage?: string;
 }
 
 const baseName = (path: string): string => path.split('/').at(-1) ?? path;
@@ -66,10 +68,32 @@ function subscribe(listener: () => void): () => void {
 
 export const useOpened = (): Entry | undefined => useSyncExternalStore(subscribe, () => opened);
 
-/** The entry with this id, of the library or opened. */
+let versions: readonly Entry[] = [];
+
+/** Versions of the unit's procedures, as they stand in the journal now. */
+export function offerVersions(
+  all: readonly {
+    readonly id: string;
+    readonly fileName: string;
+    readonly text: string;
+    readonly stage: string;
+  }[],
+): void {
+  const known = new Map(versions.map((entry) => [entry.id, entry]));
+  versions = all.map(({ id, fileName, text, stage }) => {
+    const entry = known.get(id) ?? { ...entryOf(fileName, text, false), id };
+    return entry.stage === stage ? entry : { ...entry, stage };
+  });
+  for (const listener of listeners) listener();
+}
+
+export const useVersionEntries = (): readonly Entry[] => useSyncExternalStore(subscribe, () => versions);
+
+/** The entry with this id, of the library, of the unit's versions or opened. */
 export function useEntry(id: string): Entry | undefined {
   const own = useOpened();
-  return id === OPENED_ID ? own : LIBRARY.find((entry) => entry.id === id);
+  const ofUnit = useVersionEntries();
+  return id === OPENED_ID ? own : [...LIBRARY, ...ofUnit].find((entry) => entry.id === id);
 }
 
 /** What to ask the worker: the text, and the donning that it names where the library has it. */

@@ -4,22 +4,13 @@ import { Button } from 'react-aria-components';
 import { KINDS } from '../../domain/procedure.ts';
 import { AGENTS } from '../../domain/products.ts';
 import { OneOf, Tick, Ticks } from '../parts/Choices.tsx';
+import { saveText } from '../parts/save.ts';
 import { Scroll } from '../parts/Scroll.tsx';
 import { words } from '../words.ts';
 import type { Editing } from './editing.ts';
 import { fileNameOf, textOf } from './model/draft.ts';
 import { changeKind } from './model/people.ts';
 import { TextLine } from './parts.tsx';
-
-/** Offers the text as a file; nothing leaves this machine. */
-function save(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/yaml' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
-}
 
 function Head({ draft, edit }: Editing) {
   const about = (text: string): void => {
@@ -80,7 +71,7 @@ export function File({ draft, edit }: Editing) {
           in it; write notes on steps instead.
         </p>
         <p className="actions">
-          <Button className="button main" onPress={() => save(name, text)}>
+          <Button className="button main" onPress={() => saveText(name, text, 'application/yaml')}>
             Save as {name}
           </Button>
         </p>

@@ -7,6 +7,7 @@ import { Ledger } from '../ledger/Ledger.tsx';
 import { NotFound } from '../pages/NotFound.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { Surfaces } from '../surfaces/Surfaces.tsx';
+import { Send } from '../versions/Send.tsx';
 import { words } from '../words.ts';
 import { type Checked, useChecked } from './checked.ts';
 import type { Editing } from './editing.ts';
@@ -28,6 +29,7 @@ const VIEWS = [
   { view: 'ledger', name: 'Ledger' },
   { view: 'surfaces', name: 'Surfaces' },
   { view: 'file', name: 'File' },
+  { view: 'review', name: 'Review' },
 ] as const;
 
 /** Fields with an undo of their own keep it. */
@@ -135,6 +137,7 @@ function Body({ id, view, checked, ...editing }: BodyProps) {
   if (view === 'people') return <People {...editing} />;
   if (view === 'room') return <Room {...editing} />;
   if (view === 'file') return <File {...editing} />;
+  if (view === 'review') return <Send id={id} {...editing} checked={checked} />;
   if (view === 'rules') return <Rules {...editing} checked={checked} />;
   if (view === 'ledger' || view === 'surfaces') {
     const lead = (step: number): void => chooseStep(checked.judged?.procedure.steps[step - 1]?.id ?? '');

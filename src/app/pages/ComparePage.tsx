@@ -9,7 +9,7 @@ import { CostChanges } from '../compare/Costs.tsx';
 import { FindingChanges } from '../compare/Findings.tsx';
 import type { Compared } from '../compare/result.ts';
 import { AgentChooser } from '../findings/Filters.tsx';
-import { type Entry, LIBRARY, questionFor, useEntry, useOpened } from '../library.ts';
+import { type Entry, LIBRARY, questionFor, useEntry, useOpened, useVersionEntries } from '../library.ts';
 import { type AgentChoice, choiceFrom } from '../model/findings.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { words } from '../words.ts';
@@ -21,8 +21,14 @@ interface ChooserProps {
   readonly choose: (id: string) => void;
 }
 
-const groupOf = ({ opened, invented }: Entry): string =>
-  opened ? 'Opened from this machine' : invented ? 'The invented unit' : 'After published procedures';
+function groupOf({ opened, invented, stage }: Entry): string {
+  if (stage !== undefined) return 'Versions in the journal';
+  return opened ? 'Opened from this machine' : invented ? 'The invented unit' : 'After published procedures';
+}
+
+/** Versions of one procedure share a title: the version tells them apart, an id does for the rest. */
+const nameOf = ({ title, id, version, stage }: Entry): string =>
+  stage === undefined ? `${title} (${id})` : `${title} (version ${version ?? '?'}, ${stage})`;
 
 function Chooser({ label, value, entries, choose }: ChooserProps) {
   const groups = [...new Set(entries.map(groupOf))];
@@ -37,7 +43,7 @@ function Chooser({ label, value, entries, choose }: ChooserProps) {
               .filter((entry) => groupOf(entry) === group)
               .map((entry) => (
                 <option key={entry.id} value={entry.id}>
-                  {entry.title} ({entry.id})
+                  {nameOf(entry)}
                 </option>
               ))}
           </optgroup>
@@ -145,7 +151,8 @@ export function ComparePage() {
     });
   const [idA, idB] = [params.get('a') ?? FIRST, params.get('b') ?? SECOND];
   const [a, b] = [useEntry(idA), useEntry(idB)];
-  const entries = opened ? [opened, ...LIBRARY] : LIBRARY;
+  const ofUnit = useVersionEntries();
+  const entries = [...(opened ? [opened] : []), ...ofUnit, ...LIBRARY];
   return (
     <div className="compare">
       <h1>Compare two procedures</h1>

@@ -2,7 +2,7 @@
 // faults are seen before anything is chosen.
 import { Link } from 'wouter';
 import { useCheck } from '../check/client.ts';
-import { type Entry, LIBRARY, questionFor, useOpened } from '../library.ts';
+import { type Entry, LIBRARY, questionFor, useOpened, useVersionEntries } from '../library.ts';
 import { choiceFrom, limitsFor, shownFor, worstWalk } from '../model/findings.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { Summary } from '../findings/Summary.tsx';
@@ -19,7 +19,14 @@ function ProcedureItem({ entry }: { readonly entry: Entry }) {
       </h3>
       <p className="tags">
         <span className="badge">{entry.kind}</span>
-        {entry.version && entry.invented && <span className="badge">version {entry.version}</span>}
+        {entry.version && entry.invented && entry.stage === undefined && (
+          <span className="badge">version {entry.version}</span>
+        )}
+        {entry.stage !== undefined && (
+          <span className="badge stage">
+            version {entry.version ?? '?'}: {entry.stage}
+          </span>
+        )}
         {entry.invented && <span className="badge invented">Invented, for demonstration</span>}
         {entry.opened && <span className="badge">Opened from this machine: {entry.fileName}</span>}
       </p>
@@ -88,6 +95,7 @@ function Demo({ entry }: { readonly entry: Entry }) {
 export function Home() {
   const opened = useOpened();
   useTitle('');
+  const inForce = useVersionEntries().filter(({ stage }) => stage === 'approved, in force');
   const [demo, ...rest] = LIBRARY;
   const own = rest.filter((entry) => entry.invented);
   const published = rest.filter((entry) => !entry.invented);
@@ -104,6 +112,15 @@ export function Home() {
           <li key={caution}>{caution}</li>
         ))}
       </ul>
+      {inForce.length > 0 && (
+        <section aria-labelledby="force-title">
+          <h2 id="force-title">In force in this unit</h2>
+          <Procedures entries={inForce} />
+          <p>
+            <Link href="/versions">Every version</Link>
+          </p>
+        </section>
+      )}
       {demo && <Demo entry={demo} />}
       <section aria-labelledby="open-title">
         <h2 id="open-title">Your own procedure</h2>

@@ -7,6 +7,7 @@ import type { ProcedureKind } from '../../domain/procedure.ts';
 import { AgentChooser } from '../findings/Filters.tsx';
 import { FindingPage } from '../findings/FindingPage.tsx';
 import { Unpictured } from '../findings/Unpictured.tsx';
+import { useBook } from '../journal/useBook.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
 import { type Entry, questionFor, useEntry } from '../library.ts';
 import { worstOf } from '../model/board.ts';
@@ -47,6 +48,7 @@ function Views({ id, view, search, kind }: ViewsProps) {
         </Link>
       ))}
       {kind === 'doffing' && <Link href={`/order/procedure/${id}/search`}>Better order</Link>}
+      <Link href={`/guide?procedure=${id}`}>Guide</Link>
     </nav>
   );
 }
@@ -134,6 +136,8 @@ interface ProcedurePageProps {
 
 export function ProcedurePage({ id, view, findingKey }: ProcedurePageProps) {
   const entry = useEntry(id);
+  const { is } = useBook();
+  if (!entry && is === 'opening') return <output className="waiting">Opening the journal …</output>;
   if (!entry) return <NotFound what={`The procedure “${id}”`} />;
   return <Checked key={entry.id + entry.text} entry={entry} view={view} findingKey={findingKey} />;
 }

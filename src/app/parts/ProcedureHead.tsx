@@ -54,6 +54,7 @@ export function ProcedureHead({ entry, procedure, brief, children }: ProcedureHe
         {(procedure?.invented ?? entry.invented) && (
           <span className="badge invented">Invented, for demonstration</span>
         )}
+        {entry.stage !== undefined && <span className="badge stage">{entry.stage}</span>}
         {entry.opened && <span className="badge">Opened from this machine: {entry.fileName}</span>}
         {children}
       </div>

@@ -1,8 +1,9 @@
 // What the unit accepts in writing: which departure, why, by whom, since when, and when it is looked at again. Nothing is
 // written down before all of it is said. An open route cannot be accepted.
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Acceptance, Procedure } from '../../../domain/procedure.ts';
+import { Day } from '../../parts/Day.tsx';
 import { words } from '../../words.ts';
 import type { Checked } from '../checked.ts';
 import { type Editing, labelOf } from '../editing.ts';
@@ -19,29 +20,6 @@ function whatOf(procedure: Procedure, checked: Checked, { finding, step, surface
   const at = procedure.steps.find(({ id }) => id === step);
   const where = at ? labelOf(procedure, at) : surface && words.surface(procedure, surface);
   return where ? `${title} – ${where}` : title;
-}
-
-interface DayProps {
-  readonly label: string;
-  readonly value: string;
-  readonly least?: string;
-  readonly set: (day: string) => void;
-}
-
-function Day({ label, value, least, set }: DayProps) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="date"
-        value={value}
-        {...(least === undefined ? {} : { min: least })}
-        onChange={(event) => set(event.target.value)}
-      />
-    </div>
-  );
 }
 
 interface Said {

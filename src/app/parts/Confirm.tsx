@@ -1,0 +1,79 @@
+// Asks before something is written for good: says in one sentence what will be written, and writes it only then. Whatever
+// goes wrong is said in the same place, and the same press tries again.
+import { type ReactNode, useState } from 'react';
+import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+
+interface ConfirmProps {
+  /** What the button says that opens it. */
+  readonly label: string;
+  readonly title: string;
+  /** What will be written: one sentence. */
+  readonly sentence: string;
+  readonly children?: ReactNode;
+  readonly main?: boolean;
+  readonly isDisabled?: boolean;
+  /** Ends when it is stored. */
+  readonly write: () => Promise<void>;
+}
+
+interface AskProps extends Pick<ConfirmProps, 'title' | 'sentence' | 'write' | 'children'> {
+  readonly close: () => void;
+}
+
+function Ask({ title, sentence, write, close, children }: AskProps) {
+  const [busy, setBusy] = useState(false);
+  const [wrong, setWrong] = useState('');
+  const act = async (): Promise<void> => {
+    setBusy(true);
+    setWrong('');
+    try {
+      await write();
+      close();
+    } catch (error) {
+      setWrong(error instanceof Error ? error.message : String(error));
+      setBusy(false);
+    }
+  };
+  return (
+    <>
+      <Heading slot="title">{title}</Heading>
+      <p className="will-write">{sentence}</p>
+      {children}
+      <p className="quiet">An entry of the journal stays for good: it cannot be changed or taken back.</p>
+      <p role="alert" className={wrong ? 'wrong' : ''}>
+        {wrong && `Not written: ${wrong}`}
+      </p>
+      <p className="actions">
+        <Button
+          className="button main"
+          isDisabled={busy}
+          onPress={() => {
+            act().catch(() => undefined);
+          }}
+        >
+          {busy ? 'Writing …' : 'Write it'}
+        </Button>
+        <Button className="button" isDisabled={busy} onPress={close}>
+          Go back
+        </Button>
+      </p>
+    </>
+  );
+}
+
+export function Confirm({ label, main = true, isDisabled = false, ...ask }: ConfirmProps) {
+  return (
+    <DialogTrigger>
+      <Button className={main ? 'button main' : 'button'} isDisabled={isDisabled}>
+        {label}
+      </Button>
+      <ModalOverlay className="veil">
+        <Modal className="modal">
+          <Dialog role="alertdialog" className="dialog">
+            {({ close }) => <Ask {...ask} close={close} />}
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </DialogTrigger>
+  );
+}
