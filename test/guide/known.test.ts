@@ -13,7 +13,7 @@ import { excludedBy, NOTHING_KNOWN, suspectsOf, type Taint } from '../../src/gui
 import { suspectStep, worsened } from '../../src/guide/screen.ts';
 import { files, procedureOf } from '../procedures/shelf.ts';
 import { procedures } from '../support/arbitraryProcedure.ts';
-import { beginWith, onward, press, scriptFor, SMALL } from './support.ts';
+import { beginWith, onward, press, readTo, scriptFor, SMALL } from './support.ts';
 
 interface Record {
   readonly done: number;
@@ -135,6 +135,22 @@ test('more that is recorded never makes a surface less suspect, and what was see
     }),
     { numRuns: 30 },
   );
+});
+
+test('only what could be seen is ruled out, and only where it was seen', () => {
+  const reading = beginWith(scriptFor(SMALL));
+  const after = (answer: 'seen' | 'not-seen'): readonly string[] => {
+    const look = readTo(reading, 'gloves-off/look');
+    return knownOf(press(look, { is: answer }).state.core).excluded.filter((key) =>
+      key.startsWith('gloves-off'),
+    );
+  };
+  const slips = compile(SMALL, 'enveloped').plan.events.filter(({ key }) => key.startsWith('gloves-off:'));
+  const visible = slips.filter(({ kind, visible: seen }) => kind === 'slip' && seen).map(({ key }) => key);
+  expect(slips.length).toBeGreaterThan(visible.length);
+  expect(visible.length).toBeGreaterThan(0);
+  expect(new Set(after('seen'))).toEqual(new Set(visible));
+  expect(after('not-seen')).toEqual([]);
 });
 
 test('the live exit says what its record says: slips happened, steps seen, the rest open', () => {
