@@ -10,6 +10,9 @@ import { WriteHome } from './compose/WriteHome.tsx';
 import { WritePage } from './compose/WritePage.tsx';
 import { DevicePage } from './offline/DevicePage.tsx';
 import { Notices } from './offline/Notices.tsx';
+import { ExitPage } from './sync/ExitPage.tsx';
+import { fillsWindow, GuideRoutes, WholeWindow } from './guide/GuideRoutes.tsx';
+import { OpenBanner } from './guide/screens/GuideHome.tsx';
 import { OrderPage } from './order/OrderPage.tsx';
 import { JournalPage } from './journal/JournalPage.tsx';
 import { ChooseLanguage } from './languages/Choose.tsx';
@@ -41,6 +44,9 @@ function Header() {
         </Link>
         <Link href="/write" {...current('/write')}>
           Write
+        </Link>
+        <Link href="/guide" {...current('/guide')}>
+          Guide
         </Link>
         <Link href="/versions" {...current('/versions')}>
           Versions
@@ -89,7 +95,7 @@ function useFreshStart() {
   return main;
 }
 
-export function App() {
+function Page() {
   const main = useFreshStart();
   // Another language, and the page is drawn anew: nothing said before stays.
   const { key } = useSpoken();
@@ -98,6 +104,7 @@ export function App() {
       <Header />
       <Notices />
       <LanguageNote />
+      <OpenBanner />
       <main id="main" ref={main} tabIndex={-1}>
         <Switch key={key}>
           <Route path="/">
@@ -127,11 +134,17 @@ export function App() {
           <Route<Readonly<Record<'tag', string | undefined>>> path="/languages/:tag">
             {({ tag = '' }) => <LanguagePage tag={tag} today={today()} />}
           </Route>
+          <Route path="/guide/*?">
+            <GuideRoutes />
+          </Route>
           <Route path="/evidence">
             <EvidencePage />
           </Route>
           <Route path="/device">
             <DevicePage />
+          </Route>
+          <Route<Readonly<Record<'exit', string>>> path="/device/exit/:exit">
+            {({ exit }) => <ExitPage exit={exit} />}
           </Route>
           <Route<
             Readonly<Record<'id' | 'view' | 'key', string | undefined>>
@@ -146,4 +159,10 @@ export function App() {
       <Footer key={key} />
     </>
   );
+}
+
+/** The guide at the bedside fills the window: nothing stands beside the line. */
+export function App() {
+  const [place] = useLocation();
+  return fillsWindow(place) ? <WholeWindow /> : <Page />;
 }

@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { restoreWording } from './languages/wording.ts';
 import { keepOffline } from './offline/version.ts';
+import { startSync } from './sync/useSync.ts';
 import { followBook } from './versions/files.ts';
 import './css/base.css';
 import './css/layout.css';
@@ -13,6 +14,7 @@ import './css/ledger.css';
 import './css/compose.css';
 import './css/compare.css';
 import './css/order.css';
+import './css/guide.css';
 import './css/versions.css';
 import './css/offline.css';
 
@@ -27,3 +29,4 @@ if (root) {
   );
 }
 keepOffline();
+startSync();

@@ -1,0 +1,114 @@
+// Where an exit's entries go: into the browser's journal, behind whatever this device wrote before, one call after the other.
+// Each is stored once, however often it is handed over: the guide sends again what it was not told of, and a write that
+// failed may have been stored after all.
+import type { PlainObject } from '../../../journal/canonical.ts';
+import { type Entry, type Head, headOf, nextEntry, START } from '../../../journal/entry.ts';
+import { KINDS } from '../../../journal/kinds/index.ts';
+import { versionOf } from '../../../journal/kinds/kind.ts';
+import { LAST, type Store } from '../../../journal/port.ts';
+import { JournalError } from '../../../journal/problems.ts';
+import type { GuideEntry } from '../../../guide/index.ts';
+
+export interface ExitLog {
+  /** Returns when all of them are durable. Throws where the store fails; they may be handed over again. */
+  readonly append: (entries: readonly GuideEntry[]) => Promise<void>;
+}
+
+export interface LogParts {
+  readonly store: () => Promise<Pick<Store, 'append' | 'read'>>;
+  readonly device: string;
+  /** The unit's id for a journal without an entry. */
+  readonly unit: () => string;
+  /** Told after something was written. */
+  readonly written: () => void;
+}
+
+/** How often an entry is made anew because another tab of this browser was quicker. */
+const TRIES = 5;
+const QUICKER: ReadonlySet<string> = new Set(['fork', 'gap', 'chain-broken']);
+
+const wasQuicker = (error: unknown): boolean =>
+  error instanceof JournalError && QUICKER.has(error.problem.code);
+
+type Reader = Pick<Store, 'read'>;
+
+async function headBy(store: Reader, device: string): Promise<Head> {
+  const [last] = await store.read(LAST, { device, backwards: true, most: 1 });
+  return last ? headOf(last.entry) : START;
+}
+
+/** What the journal may hold: fields that are undefined are left out. */
+const plain = (body: object): PlainObject => JSON.parse(JSON.stringify(body)) as PlainObject;
+
+function chained(
+  head: Head,
+  entries: readonly GuideEntry[],
+  { unit, device }: { readonly unit: string; readonly device: string },
+): readonly Entry[] {
+  let last = head;
+  return entries.map(({ kind, body, at, by }) => {
+    const version = versionOf(KINDS[kind]);
+    const entry = nextEntry(last, { unit, device, kind, version, at, by, body: plain(body) });
+    last = headOf(entry);
+    return entry;
+  });
+}
+
+/** Whether an entry that was once handed to the store lies there. */
+async function isThere(store: Reader, { device, number, hash }: Entry): Promise<boolean> {
+  const [row] = await store.read(number, { device, most: 1 });
+  return row?.entry.number === number && row.entry.hash === hash;
+}
+
+export function createExitLog({ store, device, unit, written }: LogParts): ExitLog {
+  const stored = new Set<string>();
+  /** As they were last handed to the store, which has not said that it took them. */
+  const tried = new Map<string, Entry>();
+  let last: Promise<unknown> = Promise.resolve();
+
+  const recall = async (to: Reader, entries: readonly GuideEntry[]): Promise<void> => {
+    for (const { id } of entries) {
+      const entry = tried.get(id);
+      if (entry && (await isThere(to, entry))) stored.add(id);
+      tried.delete(id);
+    }
+  };
+
+  const writeOnce = async (to: Pick<Store, 'append' | 'read'>, entries: readonly GuideEntry[]) => {
+    await recall(to, entries);
+    const fresh = entries.filter(({ id }) => !stored.has(id));
+    if (fresh.length === 0) return;
+    const [first] = await to.read(1, { most: 1 });
+    const made = chained(await headBy(to, device), fresh, { unit: first?.entry.unit ?? unit(), device });
+    fresh.forEach(({ id }, index) => tried.set(id, made[index]!));
+    await to.append(made);
+    for (const { id } of fresh) {
+      stored.add(id);
+      tried.delete(id);
+    }
+  };
+
+  const write = async (entries: readonly GuideEntry[]): Promise<void> => {
+    const to = await store();
+    for (let turn = 1; ; turn += 1) {
+      try {
+        await writeOnce(to, entries);
+        written();
+        return;
+      } catch (error) {
+        if (!wasQuicker(error) || turn >= TRIES) throw error;
+      }
+    }
+  };
+
+  return {
+    append: async (entries) => {
+      const result = last.then(
+        async () => write(entries),
+        async () => write(entries),
+      );
+      last = result.catch(() => undefined);
+      return result;
+    },
+  };
+}

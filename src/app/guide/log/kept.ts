@@ -1,0 +1,56 @@
+// What this browser keeps beside the journal: the unit's own settings and plan for the guide, and for each exit that began
+// here what it was made from, because the same data make the same lines again after a crash. No names of people.
+import type { Mode, UnitSettings } from '../../../guide/index.ts';
+
+/** What an exit was begun with. */
+export interface Begun {
+  readonly text: string;
+  readonly fileName: string;
+  readonly mode: Mode;
+  readonly unit: UnitSettings;
+  readonly visit?: string;
+}
+
+export interface Keeper {
+  readonly unit: () => UnitSettings;
+  /** Whether it is kept now; false where there is no room or no leave. */
+  readonly keepUnit: (unit: UnitSettings) => boolean;
+  readonly begun: (exit: string) => Begun | undefined;
+  readonly keepBegun: (exit: string, begun: Begun) => boolean;
+}
+
+/** A 24-inch screen on the wall, read from two metres, until the unit measures its own. */
+const USUAL_UNIT: UnitSettings = {
+  display: { widthMillimetres: 531, heightMillimetres: 299, distanceMetres: 2 },
+  languages: {},
+};
+
+const UNIT = 'doffline-guide-unit';
+const EXIT = 'doffline-guide-exit-';
+
+type Box = Pick<Storage, 'getItem' | 'setItem'>;
+
+export function keeperIn(box: () => Box): Keeper {
+  const read = (key: string): unknown => {
+    try {
+      const text = box().getItem(key);
+      return text === null ? undefined : JSON.parse(text);
+    } catch {
+      return undefined;
+    }
+  };
+  const write = (key: string, value: unknown): boolean => {
+    try {
+      box().setItem(key, JSON.stringify(value));
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  return {
+    unit: () => ({ ...USUAL_UNIT, ...(read(UNIT) as Partial<UnitSettings> | undefined) }),
+    keepUnit: (unit) => write(UNIT, unit),
+    begun: (exit) => read(EXIT + exit) as Begun | undefined,
+    keepBegun: (exit, begun) => write(EXIT + exit, begun),
+  };
+}

@@ -1,0 +1,85 @@
+// Emergencies on one screen: the unit's own plan and phone numbers first, then what happened, each with one press; the card
+// of the one that is open with all its first actions, where each comes from, and the one that is read now.
+import { EMERGENCY_IDS } from '../../../domain/emergencies.ts';
+import type { UnitPlan } from '../../../guide/index.ts';
+import { Act } from './Act.tsx';
+import type { Desk } from './desk.ts';
+import { Panel } from './Panels.tsx';
+import { SourceOf } from './Timers.tsx';
+
+function Phones({ plan }: { readonly plan: UnitPlan | undefined }) {
+  if (!plan)
+    return (
+      <p className="g-missing">No plan of the unit is kept in this browser: call the people it names.</p>
+    );
+  return (
+    <div className="g-phones">
+      <p>
+        <b>{plan.title}</b>, {plan.approvedBy}, {plan.date}
+      </p>
+      <ul className="plain">
+        {plan.phones.map(({ who, number }) => (
+          <li key={who + number}>
+            {who}: <b className="g-number">{number}</b>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+export function Emergencies({ desk }: { readonly desk: Desk }) {
+  const { words, state, press, open } = desk;
+  const { plan } = state.shown.script.setup.unit;
+  return (
+    <Panel title={words.guide.presses.emergency} close={() => open('none')}>
+      <h3>{words.guide.planFirst}</h3>
+      <Phones plan={plan} />
+      <ul className="plain g-list">
+        {EMERGENCY_IDS.map((emergency) => (
+          <li key={emergency}>
+            <Act
+              kind="wrong"
+              press={() => {
+                press({ is: 'emergency', emergency });
+                open('none');
+              }}
+            >
+              {words.guide.emergencies[emergency]}
+            </Act>
+          </li>
+        ))}
+      </ul>
+    </Panel>
+  );
+}
+
+/** The whole card; what is read now stands large above it. */
+export function Card({ desk }: { readonly desk: Desk }) {
+  const { words, screen, state } = desk;
+  const { card } = screen;
+  if (!card) return null;
+  const { guide } = words;
+  return (
+    <section className="g-card" aria-label={guide.emergencies[card.emergency]}>
+      <h2>{guide.emergencies[card.emergency]}</h2>
+      <Phones plan={state.shown.script.setup.unit.plan} />
+      <p>{guide.rescuer(card.rescuer)}</p>
+      <ol>
+        {card.items.map((item, index) => (
+          <li
+            key={item.from === 'unit' ? item.text : item.action}
+            {...(index === card.shows.item ? { 'aria-current': 'step' as const } : {})}
+          >
+            {item.from === 'unit' ? item.text : guide.actions[item.action]}{' '}
+            {item.from === 'unit' ? (
+              <span className="g-source">{guide.planFirst}</span>
+            ) : (
+              <SourceOf spec={item} words={words} />
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

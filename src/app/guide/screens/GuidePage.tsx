@@ -1,0 +1,63 @@
+// One exit at its own address: the observer's screen, the displays for wearer and helper, the record.
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import { useTitle } from '../../parts/useTitle.ts';
+import { useLight } from '../shell/light.ts';
+import type { Unopened } from '../shell/rooms.ts';
+import { DisplayPage } from './DisplayPage.tsx';
+import { Observer } from './Observer.tsx';
+import { useOpened } from './useRun.ts';
+
+const UNOPENED: Readonly<Record<Unopened, string>> = {
+  unknown: 'This browser’s journal has no such exit.',
+  'not-begun-here':
+    'It is in the journal, but what its lines were made from is not kept in this browser. Go on from paper, from its last recorded line.',
+  'other-lines': 'Its entries do not fit its procedure. Go on from paper, from its last recorded line.',
+};
+
+function Frame({ children }: { readonly children: ReactNode }) {
+  return (
+    <div className="g-page" data-light={useLight()}>
+      <main id="main">{children}</main>
+    </div>
+  );
+}
+
+function ObserverPage({ exit }: { readonly exit: string }) {
+  const run = useOpened(exit);
+  useTitle('Guide');
+  if (run === undefined)
+    return (
+      <Frame>
+        <h1>The guide</h1>
+        <output>Looking for the exit …</output>
+      </Frame>
+    );
+  if (typeof run === 'string')
+    return (
+      <Frame>
+        <h1>The guide</h1>
+        <p role="alert">{UNOPENED[run]}</p>
+        <p>
+          <Link href={`/guide/${exit}/record`}>Its record</Link> <Link href="/guide">All exits</Link>
+        </p>
+      </Frame>
+    );
+  return (
+    <Frame>
+      <Observer run={run} />
+    </Frame>
+  );
+}
+
+interface GuidePageProps {
+  readonly exit: string;
+  readonly view: string | undefined;
+  readonly role: string | undefined;
+}
+
+export function GuidePage({ exit, view, role }: GuidePageProps) {
+  if (view === 'display')
+    return <DisplayPage key={exit} exit={exit} role={role === 'assistant' ? 'assistant' : 'wearer'} />;
+  return <ObserverPage key={exit} exit={exit} />;
+}

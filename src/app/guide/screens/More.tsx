@@ -1,0 +1,128 @@
+// Less often needed: the second displays, a note, handing over to another observer, breaking off. One press away, so that the
+// screen of the line holds nothing that is not needed at every line.
+import { useState } from 'react';
+import { useBook } from '../../journal/useBook.ts';
+import { memberText } from '../../../versions/staff.ts';
+import { Act } from './Act.tsx';
+import type { Desk } from './desk.ts';
+import { Panel } from './Panels.tsx';
+
+function openDisplay(exit: string, role: string): void {
+  window.open(`/guide/${exit}/display/${role}`, `display-${exit}-${role}`, 'popup');
+}
+
+export function More({ desk }: { readonly desk: Desk }) {
+  const { run, words, screen, press, open, state } = desk;
+  const [text, setText] = useState('');
+  const close = (): void => open('none');
+  const { guide } = words;
+  const hasHelper = state.shown.script.setup.procedure.people.some(({ role }) => role === 'assistant');
+  return (
+    <Panel title="More" close={close}>
+      <div className="g-acts">
+        <Act press={() => openDisplay(run.exit, 'wearer')}>Open the wearer’s display</Act>
+        {hasHelper && <Act press={() => openDisplay(run.exit, 'assistant')}>Open the helper’s display</Act>}
+        {screen.presses.includes('hand-over') && (
+          <Act press={() => open('hand-over')}>{guide.presses['hand-over']}</Act>
+        )}
+      </div>
+      <label className="g-field">
+        {guide.presses.note}, or why it is broken off (no names)
+        <input value={text} onChange={(event) => setText(event.currentTarget.value)} maxLength={500} />
+      </label>
+      <div className="g-acts">
+        <Act
+          press={() => {
+            press({ is: 'note', text });
+            close();
+          }}
+        >
+          {guide.presses.note}
+        </Act>
+        {screen.presses.includes('break-off') && (
+          <Act
+            kind="wrong"
+            press={() => {
+              press({ is: 'break-off', reason: text });
+              close();
+            }}
+          >
+            {guide.presses['break-off']}
+          </Act>
+        )}
+      </div>
+    </Panel>
+  );
+}
+
+/** First who is asked; then they themselves say which line was confirmed last, so that nobody takes over unlooked. */
+export function Handover({ desk }: { readonly desk: Desk }) {
+  const { screen, state, words, press, open } = desk;
+  const { staff } = useBook();
+  const { handover } = screen;
+  const { core } = state;
+  const others = Object.keys(staff).filter((person) => person !== core.people.observer);
+  const close = (): void => open('none');
+  if (!handover) {
+    return (
+      <Panel title="Hand over to" close={close}>
+        {others.length === 0 && <p>Nobody else is on the staff list of this browser.</p>}
+        <ul className="plain g-list">
+          {others.map((to) => (
+            <li key={to}>
+              <Act press={() => press({ is: 'hand-over', to })}>{memberText(staff, to)}</Act>
+            </li>
+          ))}
+        </ul>
+      </Panel>
+    );
+  }
+  const choices = choicesAt(core.lastAnswered, core.script.lines);
+  const take = (line: number | null): void => {
+    press({ is: 'take-over', line }, handover.to);
+    close();
+  };
+  return (
+    <Panel title={`${memberText(staff, handover.to)}: which line was confirmed last?`} close={close}>
+      <ul className="plain g-list">
+        {choices.map(({ line, step, rows }) => (
+          <li key={line}>
+            <Act press={() => take(line)}>
+              {step}: {rows.join(' ')}
+            </Act>
+          </li>
+        ))}
+        {core.lastAnswered === null && (
+          <li>
+            <Act press={() => take(null)}>None yet</Act>
+          </li>
+        )}
+      </ul>
+      <Act
+        press={() => {
+          press({ is: 'keep' });
+          close();
+        }}
+      >
+        {words.guide.presses.keep}
+      </Act>
+    </Panel>
+  );
+}
+
+type Lines = Desk['state']['core']['script']['lines'];
+
+/** The watched line that was answered last among its neighbours, each with what was read of its step. */
+function choicesAt(last: number | null, lines: Lines) {
+  const looks = lines.flatMap((line, index) => (line.kind === 'look' ? [index] : []));
+  const here = looks.findIndex((index) => index >= (last ?? 0));
+  const near = looks.slice(Math.max(0, here - 1), here + 2);
+  const all = last === null || near.includes(last) ? near : [...near, last];
+  return all
+    .toSorted((a, b) => a - b)
+    .map((line) => {
+      const step = lines[line]?.step ?? 0;
+      const read = lines.find((one) => one.step === step && one.kind === 'read') ?? lines[line];
+      return { line, step: step + 1, rows: Object.values(read?.texts ?? {})[0] ?? [] };
+    });
+}

@@ -1,0 +1,142 @@
+// What an exit is begun with. A drill may use any procedure; an exit only the approved version in force. People are initials
+// of the staff list; the screen of the second display is measured, and whether the large text fits it is said at once.
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { Mode, UnitSettings } from '../../../guide/index.ts';
+import { slugOf } from '../../../versions/naming.ts';
+import type { StaffState } from '../../../versions/staff.ts';
+import { useBook } from '../../journal/useBook.ts';
+import { OneOf } from '../../parts/Choices.tsx';
+import { words } from '../../words.ts';
+import { keeper, startExit, type Started } from '../shell/rooms.ts';
+import { type Choice, useChoices } from './choices.ts';
+import { ScreenFit } from './ScreenFit.tsx';
+import { peopleFrom } from './people.ts';
+import { type Filled, Who } from './Who.tsx';
+
+const MODES = ['drill', 'exit'] as const;
+type ModeName = (typeof MODES)[number];
+const MODE_NAMES: Readonly<Record<ModeName, string>> = {
+  drill: 'Drill: for practice, with any procedure',
+  exit: 'Exit: for real, with an approved version',
+};
+
+const wrongText = (started: Started): string => {
+  if ('bar' in started) return words.guide.bars[started.bar];
+  if ('wrong' in started)
+    return started.wrong === 'text'
+      ? 'The procedure has errors: check it first.'
+      : 'This browser keeps nothing: it would be lost in a crash, so it does not begin. Allow storage or free some room.';
+  return '';
+};
+
+interface Asked {
+  readonly filled: Filled;
+  readonly staff: StaffState;
+  readonly choice: Choice;
+  readonly mode: ModeName;
+  readonly unit: UnitSettings;
+  readonly after: string | null;
+}
+
+/** The exit that began, or why it did not, in words. */
+async function begun(asked: Asked): Promise<{ readonly exit?: string; readonly wrong: string }> {
+  const { filled, staff, choice, mode, unit, after } = asked;
+  const room = slugOf(filled.room);
+  if (room === '') return { wrong: 'Say which room, in letters or numbers.' };
+  const people = await peopleFrom(filled, staff);
+  if (typeof people === 'string') return { wrong: people };
+  keeper.keepUnit(unit);
+  const { text, fileName, approval } = choice;
+  const how: Mode = { is: mode, ...(approval ? { approval } : {}) };
+  const visit = after === null ? {} : { visit: after };
+  const started = startExit({ text, fileName, mode: how, unit, people, room, ...visit });
+  return 'exit' in started ? { exit: started.exit, wrong: '' } : { wrong: wrongText(started) };
+}
+
+interface StartFormProps {
+  readonly chosen: string | null;
+  readonly after: string | null;
+}
+
+export function StartForm({ chosen, after }: StartFormProps) {
+  const [, go] = useLocation();
+  const { staff } = useBook();
+  const [mode, setMode] = useState<ModeName>('drill');
+  const choices = useChoices(mode);
+  const [id, setId] = useState(chosen ?? '');
+  const [unit, setUnit] = useState(keeper.unit);
+  const [filled, fill] = useState<Filled>({ wearer: '', observer: '', assistant: '', room: '' });
+  const [wrong, setWrong] = useState('');
+  const [busy, setBusy] = useState(false);
+  const choice = choices.find((one) => one.id === id) ?? choices[0];
+  const set = (part: Partial<Filled>): void => fill({ ...filled, ...part });
+
+  const begin = async (): Promise<void> => {
+    if (!choice) return;
+    const done = await begun({ filled, staff, choice, mode, unit, after });
+    if (done.exit === undefined) setWrong(done.wrong);
+    else go(`/guide/${done.exit}`);
+  };
+  const press = (): void => {
+    if (busy) return;
+    setBusy(true);
+    begin()
+      .catch((error: unknown) => setWrong(error instanceof Error ? error.message : String(error)))
+      .finally(() => setBusy(false));
+  };
+  return (
+    <form
+      className="g-start"
+      aria-labelledby="start-title"
+      onSubmit={(event) => {
+        event.preventDefault();
+        press();
+      }}
+    >
+      <h2 id="start-title">Begin</h2>
+      <OneOf
+        label="Drill or exit"
+        values={MODES}
+        chosen={mode}
+        set={setMode}
+        nameOf={(one) => MODE_NAMES[one]}
+      />
+      {choices.length === 0 && (
+        <p role="alert">
+          No version is approved and in force in this browser’s journal: an exit cannot begin. Drills can.
+        </p>
+      )}
+      <label className="g-field">
+        Procedure
+        <select value={choice?.id ?? ''} onChange={(event) => setId(event.currentTarget.value)}>
+          {choices.map((one) => (
+            <option key={one.id} value={one.id}>
+              {one.name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Who filled={filled} set={set} choice={choice} unit={unit} setUnit={setUnit} />
+      <ScreenFit unit={unit} set={setUnit} />
+      <p>
+        {unit.plan ? (
+          <>
+            The unit’s plan: <b>{unit.plan.title}</b>, {unit.plan.phones.length} numbers.{' '}
+          </>
+        ) : (
+          'The unit’s own exposure plan and phone list are not kept in this browser yet. '
+        )}
+        <Link href="/guide/unit">Plan, phones, limits</Link>
+      </p>
+      {wrong !== '' && (
+        <p role="alert" className="wrong">
+          {wrong}
+        </p>
+      )}
+      <button type="submit" className="button main g-begin" disabled={!choice || busy}>
+        {mode === 'drill' ? 'Begin the drill' : 'Begin the exit'}
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,85 @@
+// The strip over the line: drill or exit, where one is, who is who, what is saved, and what the device does and does not do.
+import { Link } from 'wouter';
+import { memberText } from '../../../versions/staff.ts';
+import { useBook } from '../../journal/useBook.ts';
+import { turnLight, useLight } from '../shell/light.ts';
+import { Act } from './Act.tsx';
+import type { Desk } from './desk.ts';
+import { useAwake } from './useRun.ts';
+
+function Saved({ desk }: { readonly desk: Desk }) {
+  const { screen, words, run, press } = desk;
+  const { saving, unsaved } = screen;
+  return (
+    <output className={unsaved > 0 ? 'g-saved bad' : 'g-saved'}>
+      {saving
+        ? words.guide.saving
+        : unsaved > 0
+          ? `${words.guide.unsaved(unsaved)}: ${run.trouble()}`
+          : 'Saved'}
+      {unsaved > 0 && !saving && <Act press={() => press({ is: 'retry' })}>{words.guide.presses.retry}</Act>}
+    </output>
+  );
+}
+
+function Voice({ desk }: { readonly desk: Desk }) {
+  const speech = desk.run.speech();
+  return (
+    <>
+      <Act pressed={speech === 'off'} press={() => desk.run.mute(speech !== 'off')}>
+        Voice off
+      </Act>
+      {speech === 'no-voice' && (
+        <span className="g-missing">No voice for this language here: read it yourself</span>
+      )}
+    </>
+  );
+}
+
+export function Strip({ desk }: { readonly desk: Desk }) {
+  const { screen, state, words, open } = desk;
+  const { staff } = useBook();
+  const light = useLight();
+  const held = useAwake();
+  const { people, room, script } = state.shown;
+  const roles = [
+    ['Wearer', people.wearer],
+    ['Observer', people.observer],
+    ...people.assistants.map((person) => ['Assistant', person] as const),
+  ] as const;
+  return (
+    <header className="g-strip">
+      {screen.drill && <p className="g-drill">{words.guide.notices.drill}</p>}
+      <h1>
+        {script.setup.procedure.title} <span className="g-room">Room {room}</span>
+      </h1>
+      <p className="g-step">
+        Step {screen.step} of {screen.steps}
+      </p>
+      <Saved desk={desk} />
+      <p className="g-people">
+        {roles.map(([role, person]) => (
+          <span key={role + person}>
+            {role}: {memberText(staff, person)}{' '}
+          </span>
+        ))}
+      </p>
+      <div className="g-acts">
+        <Act pressed={light === 'night'} press={turnLight}>
+          Night
+        </Act>
+        <Voice desk={desk} />
+        <Act press={() => open('more')}>More</Act>
+        {!held && !state.shown.ended && <span className="g-missing">This screen may go dark by itself</span>}
+        <Link href="/guide">All exits</Link>
+      </div>
+      <ul className="plain g-notices" aria-label="Notices">
+        {screen.notices
+          .filter((notice) => notice !== 'drill')
+          .map((notice) => (
+            <li key={notice}>{words.guide.notices[notice]}</li>
+          ))}
+      </ul>
+    </header>
+  );
+}

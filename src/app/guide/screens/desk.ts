@@ -1,0 +1,19 @@
+// What every part of the observer's screen is given.
+import type { Press, Screen, State } from '../../../guide/index.ts';
+import type { Words } from '../../../words/index.ts';
+import type { Run } from '../shell/runner.ts';
+
+/** What lies over the line on this screen alone; nothing of it is recorded. */
+export type Panel = 'none' | 'wrong' | 'emergencies' | 'early' | 'decline' | 'hand-over' | 'more' | 'reason';
+
+export interface Desk {
+  readonly run: Run;
+  readonly state: State;
+  readonly screen: Screen;
+  /** In the observer's language. */
+  readonly words: Words;
+  /** Records, unless it comes too soon behind the last one. */
+  readonly press: (press: Press, by?: string | null) => void;
+  readonly panel: Panel;
+  readonly open: (panel: Panel) => void;
+}

@@ -1,0 +1,18 @@
+// What is asked of the guide's worker, and what comes back: plain data only.
+import type { Continuation, Known } from '../../../guide/index.ts';
+import type { Procedure } from '../../../domain/procedure.ts';
+import type { Board } from '../../model/board.ts';
+
+export interface WayQuestion {
+  readonly procedure: Procedure;
+  /** Steps that are done. */
+  readonly done: number;
+  readonly known: Known;
+}
+
+export interface Guider {
+  /** Null where nothing better than the rest as written was found. */
+  way(question: WayQuestion): Promise<Continuation | null>;
+  /** For the picture of a step: against the agent that is worst. Undefined where it cannot be worked out exactly. */
+  board(procedure: Procedure): Promise<Board | undefined>;
+}

@@ -1,0 +1,140 @@
+// Runs one exit: gives the guide what is pressed and what happens, and does what it asks for. The screen moves only with the
+// guide's own state, which waits for the store. A timer wakes the guide when it is due; nothing else moves by itself.
+import {
+  type Continuation,
+  type Effect,
+  type Event,
+  next,
+  type Press,
+  type State,
+} from '../../../guide/index.ts';
+import type { ExitLog } from '../log/exitLog.ts';
+import type { Signal } from './signals.ts';
+import type { Speech, Voice } from './voice.ts';
+
+export interface RunnerParts {
+  readonly log: ExitLog;
+  readonly voice: Voice;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Calls back after so many milliseconds; what it returns calls it off. */
+  readonly wait: (milliseconds: number, then: () => void) => () => void;
+  readonly keepAwake: (on: boolean) => void;
+  readonly signal: (signal: Signal) => void;
+  readonly search: (asked: Extract<Effect, { do: 'search-continuation' }>) => Promise<Continuation | null>;
+}
+
+export interface Run {
+  readonly exit: string;
+  readonly state: () => State;
+  /** What became of the last line that was to be read aloud. */
+  readonly speech: () => Speech;
+  /** Why entries were not stored, the last time it failed. */
+  readonly trouble: () => string;
+  readonly mute: (off: boolean) => void;
+  readonly subscribe: (listener: () => void) => () => void;
+  /** `by` is the observer where it is not said. */
+  readonly press: (press: Press, by?: string | null) => void;
+  /** The device was away: timers are looked at again. */
+  readonly wake: () => void;
+}
+
+const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** What wakes the guide when a time is due. */
+function timersOf({ wait, now }: Pick<RunnerParts, 'wait' | 'now'>, clock: () => void) {
+  const off = new Map<string, () => void>();
+  const stop = (timer: string): void => {
+    off.get(timer)?.();
+    off.delete(timer);
+  };
+  const start = (timer: string, due: number): void => {
+    stop(timer);
+    off.set(timer, wait(Math.max(0, due - now()), clock));
+  };
+  return { start, stop };
+}
+
+export function createRun(begun: readonly [State, readonly Effect[]], parts: RunnerParts): Run {
+  let [state] = begun;
+  let speech: Speech = 'spoken';
+  let muted = false;
+  let trouble = '';
+  const listeners = new Set<() => void>();
+  const tellAll = (): void => {
+    for (const listener of listeners) listener();
+  };
+
+  const happen = (event: Event): void => {
+    const [after, effects] = next(state, event);
+    state = after;
+    for (const effect of effects) perform(effect);
+    tellAll();
+  };
+  const clock = (): void => happen({ is: 'time', at: parts.now(), by: null });
+  const timers = timersOf(parts, clock);
+
+  const append = ({ entries }: Extract<Effect, { do: 'append' }>): void => {
+    const ids = entries.map(({ id }) => id);
+    const answer = (is: 'stored' | 'store-failed'): void =>
+      happen({ is, entries: ids, at: parts.now(), by: null });
+    parts.log.append(entries).then(
+      () => answer('stored'),
+      (error: unknown) => {
+        trouble = reasonOf(error);
+        answer('store-failed');
+      },
+    );
+  };
+
+  const search = (asked: Extract<Effect, { do: 'search-continuation' }>): void => {
+    const answer = (found: Continuation | null): void =>
+      happen({ is: 'continuation', search: asked.search, found, at: parts.now(), by: null });
+    parts.search(asked).then(answer, () => answer(null));
+  };
+  const speak = ({ text, language }: Extract<Effect, { do: 'speak' }>): void => {
+    speech = muted ? 'off' : parts.voice.speak(text, language);
+  };
+
+  function perform(effect: Effect): void {
+    switch (effect.do) {
+      case 'append':
+        return append(effect);
+      case 'speak':
+        return speak(effect);
+      case 'start-timer':
+        return timers.start(effect.timer, effect.due);
+      case 'stop-timer':
+        return timers.stop(effect.timer);
+      case 'keep-awake':
+        return parts.keepAwake(effect.on);
+      case 'search-continuation':
+        return search(effect);
+      default:
+        return parts.signal(effect);
+    }
+  }
+
+  for (const effect of begun[1]) perform(effect);
+  return {
+    exit: state.core.exit,
+    state: () => state,
+    speech: () => speech,
+    trouble: () => trouble,
+    mute: (off) => {
+      muted = off;
+      speech = off ? 'off' : 'spoken';
+      if (off) parts.voice.hush();
+      tellAll();
+    },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    press: (press, by = state.core.people.observer) => {
+      parts.voice.hush();
+      happen({ ...press, at: parts.now(), by });
+    },
+    wake: clock,
+  };
+}
