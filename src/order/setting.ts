@@ -157,7 +157,7 @@ export function settingOf(procedure: Procedure, options: SettingOptions): Settin
 
 /** Products that suit all of these, those that work on the agent first, in the order of the file. */
 export function productsFor(
-  { procedure, agent }: Setting,
+  { procedure, agent }: Pick<Setting, 'procedure' | 'agent'>,
   materials: readonly Material[],
 ): readonly ProductId[] {
   const suited = procedure.products.filter((id) =>
