@@ -1,6 +1,6 @@
 // The journal's parts put within reach of the tests in a real browser; bundled by journal.spec.ts into a page of its own.
 import { openIndexedDb } from '../../src/journal/adapters/indexedDb.ts';
-import type { Entry } from '../../src/journal/entry.ts';
+import { type Entry, nextEntry } from '../../src/journal/entry.ts';
 import { pages, show } from '../../src/journal/fold.ts';
 import type { Store } from '../../src/journal/port.ts';
 import { JournalError, type Problem } from '../../src/journal/problems.ts';
@@ -33,6 +33,7 @@ async function verdictOf(store: Store) {
 const parts = {
   device,
   everything,
+  nextEntry,
   notes,
   oneOfEach,
   openIndexedDb,

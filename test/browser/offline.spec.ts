@@ -2,13 +2,18 @@
 // a draft is kept. A newer version is taken on a press and not before. At an address without https the page says what it
 // cannot do.
 import { type ChildProcess, spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { once } from 'node:events';
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, type Page, test } from '@playwright/test';
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { build } from 'esbuild';
+import type { JournalParts } from './journalPage.ts';
+
+declare const journal: JournalParts;
 
 const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
 const PLACES = ['/', '/compare', '/write', '/evidence', '/device', '/no/such/place'] as const;
@@ -28,16 +33,16 @@ interface Server {
   readonly kill: () => Promise<void>;
 }
 
-/** The built server as a process of its own, over a copy of the page that a test may change. */
-async function serverOver(folder: string): Promise<Server> {
+/** A server as a process of its own: `file` is its program. */
+async function serverOf(file: string, env: Readonly<Record<string, string>> = {}): Promise<Server> {
   const port = await freePort();
   let running: ChildProcess | undefined;
   const address = `http://127.0.0.1:${port}`;
   return {
     address,
     start: async () => {
-      running = spawn(process.execPath, [join(folder, 'server.js')], {
-        env: { ...process.env, PORT: String(port) },
+      running = spawn(process.execPath, [file], {
+        env: { ...process.env, ...env, PORT: String(port) },
         stdio: 'ignore',
       });
       await expect
@@ -80,13 +85,54 @@ async function keptWhole(page: Page, address: string): Promise<void> {
   await expect(page.getByText('The whole page is kept on this device.')).toBeVisible({ timeout: 15_000 });
 }
 
+const hashOf = (text: string): string => `sha256-${createHash('sha256').update(text).digest('base64')}`;
+
+/** The same page under another version's name: a new build, as far as a browser can tell. */
+function makeNewer(folder: string): void {
+  const [page, worker] = [join(folder, 'app/index.html'), join(folder, 'app/sw.js')];
+  const old = readFileSync(page, 'utf8');
+  const version = /name="version" content="([^"]+)"/.exec(old)?.[1] ?? '';
+  const newer = old.replace(version, '9.9.9-newer');
+  writeFileSync(page, newer);
+  const source = readFileSync(worker, 'utf8');
+  writeFileSync(worker, source.replace(hashOf(old), hashOf(newer)).replaceAll(version, '9.9.9-newer'));
+}
+
+let journalScript: string;
+let unitServer: string;
+
+/** A source bundled into one file. */
+async function bundled(source: string, platform: 'browser' | 'node'): Promise<string> {
+  const { outputFiles } = await build({
+    entryPoints: [fileURLToPath(new URL(source, import.meta.url))],
+    bundle: true,
+    write: false,
+    logLevel: 'error',
+    ...(platform === 'node' ? { platform, format: 'esm', packages: 'external' } : { format: 'iife' }),
+  });
+  return outputFiles[0]?.text ?? '';
+}
+
+test.beforeAll(async () => {
+  journalScript = await bundled('./journalPage.ts', 'browser');
+  // Where the packages that it needs are found.
+  const cache = fileURLToPath(new URL('../../.cache', import.meta.url));
+  mkdirSync(cache, { recursive: true });
+  unitServer = join(cache, `unit-server-${process.pid}.mjs`);
+  writeFileSync(unitServer, await bundled('../sync/unitServer.ts', 'node'));
+});
+
+test.afterAll(() => rmSync(unitServer, { force: true }));
+
+test.skip(({ hasTouch }) => hasTouch, 'what is kept has no screen: once, on the desk, is enough');
+
 test.describe('with a server of its own', () => {
   let folder: string;
   let server: Server;
 
   test.beforeEach(async () => {
     folder = copyOfBuild();
-    server = await serverOver(folder);
+    server = await serverOf(join(folder, 'server.js'));
     await server.start();
   });
 
@@ -95,7 +141,7 @@ test.describe('with a server of its own', () => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  test('everything works after the server was killed', async ({ page }) => {
+  test('everything works after the server was killed, and a draft is kept', async ({ page }) => {
     const complaints = complaintsOf(page);
     await keptWhole(page, server.address);
     await server.kill();
@@ -103,11 +149,227 @@ test.describe('with a server of its own', () => {
       await page.goto(server.address + place);
       await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);
     }
+    await page.goto(`${server.address}/write`);
+    await page.locator('.button.main').first().click();
+    await expect(page).toHaveURL(/\/write\/[a-z0-9]+\//);
+    const draft = page.url();
     await page.goto(server.address);
     // The invented unit's procedure, checked in a worker.
     await expect(page.getByRole('heading', { name: 'What the check finds in it' })).toBeVisible({
       timeout: 15_000,
     });
+    await page.goto(draft);
+    await page.reload();
+    await expect(page.getByRole('heading', { level: 1, name: /^Write/ })).toHaveCount(1);
     expect(complaints).toEqual([]);
   });
+
+  test('a newer version is taken on a press, and not during an exit', async ({ page }) => {
+    await keptWhole(page, server.address);
+    const before = await page.getByText(/^Doffline \d/).textContent();
+    await page.evaluate(journalScript);
+    await page.evaluate(async () => {
+      localStorage.setItem('doffline-device', 'tablet-x');
+      const { write } = journal.device('tablet-x');
+      const { unit, device, kind, version, by, body } = write('exit.started');
+      const at = new Date().toISOString();
+      const began = journal.nextEntry(
+        { number: 0, hash: '0'.repeat(64) },
+        { unit, device, kind, version, at, by, body },
+      );
+      await (await journal.openIndexedDb()).append([began]);
+    });
+    makeNewer(folder);
+    await server.kill();
+    await server.start();
+    await page.reload();
+    await expect(page.getByText('A newer version is here.')).toBeVisible({ timeout: 15_000 });
+    // Not by itself, not by a reload, not while the exit is open.
+    await page.reload();
+    await expect(page.getByText(before ?? '')).toBeVisible();
+    await page.getByRole('button', { name: 'Load it' }).click();
+    await expect(page.getByText('An exit is under way on this device.')).toBeVisible();
+    await expect(page.getByText(before ?? '')).toBeVisible();
+    await page.evaluate(journalScript);
+    await page.evaluate(async () => {
+      const store = await journal.openIndexedDb();
+      const [first] = await store.read(1);
+      const { unit, device } = first!.entry;
+      const body = { exit: 'exit-1', how: 'finished', deviations: 0, linesNotSeen: 0 };
+      const at = new Date().toISOString();
+      const end = journal.nextEntry(first!.entry, {
+        unit,
+        device,
+        kind: 'exit.ended',
+        version: 1,
+        at,
+        by: null,
+        body,
+      });
+      await store.append([end]);
+    });
+    await page.getByRole('button', { name: 'Load it' }).click();
+    await expect(page.getByText(/^Doffline \d/)).not.toHaveText(before ?? '', { timeout: 15_000 });
+    await expect(page.getByText('A newer version is here.')).toHaveCount(0);
+  });
+});
+
+test.describe('with the unit’s server', () => {
+  let folder: string;
+  let server: Server;
+
+  test.beforeEach(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'doffline-unit-'));
+    server = await serverOf(unitServer, { FOLDER: folder, PAGE: join(DIST, 'app'), TMPDIR: folder });
+    await server.start();
+  });
+
+  test.afterEach(async () => {
+    await server.kill();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  /** The lead’s cookie and a call with it. */
+  async function lead() {
+    const ask = async (path: string, body?: unknown, cookie = '') =>
+      fetch(server.address + path, {
+        ...(body === undefined ? {} : { method: 'POST', body: JSON.stringify(body) }),
+        headers: { 'Content-Type': 'application/json', cookie },
+      });
+    const made = await ask('/api/unit', {
+      demo: false,
+      code: 'TEST-CODE',
+      id: 'larkmoor-isolation',
+      title: 'Larkmoor (invented)',
+      name: 'Ada Invented',
+      password: 'correct horse battery',
+    });
+    const cookie = made.headers
+      .getSetCookie()
+      .map((one) => one.split(';')[0])
+      .join('; ');
+    return async (path: string, body?: unknown) => (await ask(path, body, cookie)).json() as Promise<Json>;
+  }
+
+  interface Json {
+    readonly code: string;
+    readonly entries: readonly { readonly entry: { readonly device: string; readonly number: number } }[];
+  }
+
+  async function joined(context: BrowserContext, ask: Awaited<ReturnType<typeof lead>>, role = 'observer') {
+    const page = await context.newPage();
+    const { code } = await ask('/api/pairings', { label: 'Tablet in the anteroom', role });
+    await page.goto(`${server.address}/device#pair=${code}`);
+    await page.getByRole('button', { name: 'Join' }).click();
+    await expect(page.getByText('All sent.')).toBeVisible({ timeout: 15_000 });
+    return page;
+  }
+
+  /** Writes so many lines of an exit as the page does: stored first, then told. */
+  const record = async (page: Page, count: number, first: boolean) =>
+    page.evaluate(
+      async ([many, begins]) => {
+        const name = localStorage.getItem('doffline-device') ?? '';
+        const store = await journal.openIndexedDb();
+        const [last] = await store.read(Number.MAX_SAFE_INTEGER, { device: name, backwards: true, most: 1 });
+        const { write } = journal.device(name, 'larkmoor-isolation', last?.entry);
+        await store.append(
+          Array.from({ length: many }, (_, at) =>
+            write(begins && at === 0 ? 'exit.started' : 'exit.line-confirmed'),
+          ),
+        );
+        await store.close();
+        // A channel has no origin to name.
+        // oxlint-disable-next-line unicorn/require-post-message-target-origin
+        new BroadcastChannel('doffline-journal').postMessage('written');
+      },
+      [count, first] as const,
+    );
+
+  const numbersThere = async (ask: Awaited<ReturnType<typeof lead>>, device: string | null) =>
+    (await ask('/api/entries?from=1&most=500')).entries
+      .filter(({ entry }) => entry.device === device)
+      .map(({ entry }) => entry.number);
+
+  const upTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
+  const deviceOf = async (page: Page) => page.evaluate(() => localStorage.getItem('doffline-device'));
+
+  test('entries wait while the server is gone, and are sent when it is back', async ({ context }) => {
+    const ask = await lead();
+    const page = await joined(context, ask);
+    await expect(page.getByText('The whole page is kept on this device.')).toBeVisible({ timeout: 15_000 });
+    await server.kill();
+    await page.reload();
+    await page.evaluate(journalScript);
+    await record(page, 5, true);
+    await expect(page.getByText(/^5 entries are waiting since/).first()).toBeVisible();
+    await server.start();
+    await page.getByRole('button', { name: 'Try now' }).click();
+    await expect(page.getByText('All sent.')).toBeVisible({ timeout: 15_000 });
+    expect(await numbersThere(ask, await deviceOf(page))).toEqual(upTo(5));
+  });
+
+  test('fifty entries through a network that comes and goes: none lost, none twice', async ({ context }) => {
+    test.setTimeout(60_000);
+    const ask = await lead();
+    const page = await joined(context, ask);
+    await page.evaluate(journalScript);
+    // Not by chance alone, so that a failure can be seen again.
+    let dice = 20261125;
+    const roll = (sides: number): number => {
+      dice = (dice * 1103515245 + 12345) % 2147483648;
+      return Math.floor((dice / 2147483648) * sides);
+    };
+    for (let line = 0; line < 50; line += 1) {
+      const chance = roll(6);
+      if (chance === 0) await context.setOffline(true);
+      if (chance > 3) await context.setOffline(false);
+      if (line === 20) await server.kill();
+      if (line === 35) await server.start();
+      await record(page, 1, line === 0);
+    }
+    await context.setOffline(false);
+    await page.getByRole('button', { name: 'Try now' }).click();
+    await expect(page.getByText('All sent.')).toBeVisible({ timeout: 20_000 });
+    await expect(page.getByText(/waiting since/)).toHaveCount(0);
+    expect(await numbersThere(ask, await deviceOf(page))).toEqual(upTo(50));
+  });
+
+  test('two devices that were cut off tell one account', async ({ browser }) => {
+    const ask = await lead();
+    const contexts = [await browser.newContext(), await browser.newContext()];
+    const pages = await Promise.all(contexts.map(async (context) => joined(context, ask)));
+    for (const context of contexts) await context.setOffline(true);
+    for (const [index, page] of pages.entries()) {
+      await page.evaluate(journalScript);
+      await record(page, 4, index === 0);
+    }
+    for (const context of contexts) await context.setOffline(false);
+    for (const page of pages) {
+      await page.getByRole('button', { name: 'Try now' }).click();
+      await expect(page.getByText('All sent.')).toBeVisible({ timeout: 15_000 });
+    }
+    const told: (string | null)[] = [];
+    for (const page of pages) {
+      await page.getByRole('button', { name: 'Try now' }).click();
+      await page.goto(`${server.address}/device/exit/exit-1`);
+      await expect(page.getByRole('row')).toHaveCount(9, { timeout: 15_000 });
+      await expect(page.getByText('not on the server yet')).toHaveCount(0);
+      told.push(await page.getByRole('table').textContent());
+    }
+    expect(told[0]).toBe(told[1]);
+    await Promise.all(contexts.map(async (context) => context.close()));
+  });
+});
+
+test('an address without https says what it cannot do', async ({ context }) => {
+  const page = await context.newPage();
+  await context.route('http://anteroom.invalid/**', async (route) => {
+    const { pathname } = new URL(route.request().url());
+    const file = join(DIST, 'app', pathname.includes('.') ? pathname : 'index.html');
+    await route.fulfill({ path: file });
+  });
+  await page.goto('http://anteroom.invalid/device');
+  await expect(page.getByText(/^This address is not https/)).toBeVisible();
+  await expect(page.getByText('Works without a network: no: this address is not https')).toBeVisible();
 });

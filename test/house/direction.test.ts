@@ -33,6 +33,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   versions: ['domain', 'check', 'compare', 'words', 'journal', 'evidence'],
   'journal/adapters': ['journal', 'node:fs', 'node:path', 'libsql', 'pg', 'idb'],
   api: ['journal', 'zod'],
+  sync: ['journal', 'types:api'],
   drawing: ['domain'],
   print: ['domain', 'contacts', 'engine', 'check', 'words', 'drawing', 'evidence', 'types:verify.ts'],
   'verify.ts': [

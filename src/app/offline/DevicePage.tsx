@@ -3,6 +3,8 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useTitle } from '../parts/useTitle.ts';
+import { ExitList } from '../sync/ExitPage.tsx';
+import { ServerSection } from '../sync/ServerSection.tsx';
 import { ABILITY, KEPT, LASTING, MISSING } from './labels.ts';
 import { ABILITIES, missing, thisWorld } from './support.ts';
 import { useVersion, VERSION } from './version.ts';
@@ -58,6 +60,8 @@ export function DevicePage() {
       </ul>
       <h2>What is recorded here</h2>
       <KeepsRecords />
+      <ServerSection />
+      <ExitList />
       <h2>Version</h2>
       <p>Doffline {VERSION}</p>
     </div>

@@ -1,5 +1,6 @@
 // Lines above every page: what does not work at this address, and that a newer version is here.
 import { Button } from 'react-aria-components';
+import { SyncLine } from '../sync/SyncLine.tsx';
 import { deviceNow } from './device.ts';
 import { INSECURE, NEWER } from './labels.ts';
 import { missing, thisWorld } from './support.ts';
@@ -25,6 +26,7 @@ export function Notices() {
           </span>
         )}
       </output>
+      <SyncLine />
     </div>
   );
 }

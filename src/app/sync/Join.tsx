@@ -1,0 +1,40 @@
+// The field for the code by which a device joins a unit.
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { codeIn, join } from './join.ts';
+import { JOIN } from './labels.ts';
+
+export function Join() {
+  const [code, setCode] = useState(() => codeIn(window.location.hash));
+  const [busy, setBusy] = useState(false);
+  const [why, setWhy] = useState<string>();
+  const press = (): void => {
+    setBusy(true);
+    join(code)
+      .then((failed) => {
+        setWhy(failed);
+        setBusy(false);
+        if (failed === undefined) window.location.assign('/device');
+      })
+      .catch((error: unknown) => {
+        setWhy(error instanceof Error ? error.message : String(error));
+        setBusy(false);
+      });
+  };
+  return (
+    <>
+      <h3>{JOIN.title}</h3>
+      <p className="quiet">{JOIN.says}</p>
+      <div className="actions">
+        <TextField className="field" value={code} onChange={setCode} autoComplete="off">
+          <Label>{JOIN.code}</Label>
+          <Input />
+        </TextField>
+        <Button className="button main" isDisabled={busy || code.trim() === ''} onPress={press}>
+          {JOIN.join}
+        </Button>
+      </div>
+      {why !== undefined && <p role="alert">{why}</p>}
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+// Joining a unit with a code: first whether this device's journal may hold the unit's entries at all, because the code works
+// only once, then the code.
+import { openIndexedDb } from '../../journal/adapters/indexedDb.ts';
+import { PROBLEMS } from '../../api/problems.ts';
+import { JOIN } from './labels.ts';
+import { keepPaired } from './paired.ts';
+import { call } from './wire.ts';
+
+/** The code in an address that the lead showed as a picture (`#pair=...`). */
+export const codeIn = (hash: string): string => /^#pair=([A-Za-z0-9-]+)$/.exec(hash)?.[1] ?? '';
+
+async function unitHere(): Promise<string | undefined> {
+  const store = await openIndexedDb();
+  try {
+    const [first] = await store.read(1, { most: 1 });
+    return first?.entry.unit;
+  } finally {
+    await store.close();
+  }
+}
+
+/** Why this device may not join the unit of this server; undefined where it may. */
+async function whyNot(): Promise<string | undefined> {
+  const unit = await call('read-unit');
+  if (unit.is !== 'answer' || unit.body.unit === null) return JOIN.noServer;
+  const here = await unitHere();
+  return here === undefined || here === unit.body.unit.id
+    ? undefined
+    : JOIN.wrongUnit(here, unit.body.unit.id);
+}
+
+/** Returns why it failed; undefined when the device has joined, and the page is to be loaded anew. */
+export async function join(code: string): Promise<string | undefined> {
+  const why = await whyNot();
+  if (why !== undefined) return why;
+  const answer = await call('pair', { body: { code, sentAt: new Date().toISOString() } });
+  if (answer.is === 'lost') return JOIN.noServer;
+  if (answer.is === 'refused') return PROBLEMS[answer.problem.code].says;
+  try {
+    keepPaired(answer.body);
+    return undefined;
+  } catch {
+    return JOIN.noRoom;
+  }
+}

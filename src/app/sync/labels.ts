@@ -1,0 +1,86 @@
+// What the page says about sending and receiving.
+import type { KindName } from '../../journal/kinds/index.ts';
+import type { Todo } from '../../api/problems.ts';
+
+/** What somebody must do about a refusal. */
+export const TODO: Readonly<Record<Todo, string>> = {
+  'mend-request':
+    'This page and the server do not fit together. Load the newest version of the page, then tell the administrator.',
+  'sign-in': 'This device has lost its place in the unit. Ask the lead for a new code and join again.',
+  'change-password': 'Sign in and choose your own password first.',
+  'pair-again': 'This device has lost its place in the unit. Ask the lead for a new code and join again.',
+  'ask-lead': 'Keep this device and show it to the lead.',
+  'send-from-expected': 'Nothing: it is sent again.',
+  'keep-and-tell-lead':
+    'Two records claim one place in this device’s chain. Nothing is deleted and nothing more is sent. Keep this device and show it to the lead.',
+  'read-from-start': 'Nothing: the unit’s record is read again.',
+  'retry-later': 'Nothing: it is tried again.',
+  'tell-administrator':
+    'Tell the administrator of the server. Nothing recorded here is lost; it is tried again.',
+};
+
+export const SYNC = {
+  title: 'The unit’s server',
+  alone: 'This device belongs to no unit’s server. What is recorded stays on this device alone.',
+  allSent: 'All sent.',
+  nothingYet: 'The server has not answered yet.',
+  unreached: 'The server is not in reach. It is tried again by itself.',
+  lastAnswer: (when: string): string => `The server last answered at ${when}.`,
+  waiting: (count: number, since: string): string =>
+    `${count === 1 ? '1 entry is' : `${count} entries are`} waiting since ${since}.`,
+  refused: (code: string, number: number | undefined): string =>
+    number === undefined ? `Refused: ${code}.` : `Refused: ${code}, entry ${number} of this device.`,
+  tryNow: 'Try now',
+  more: 'What to do',
+} as const;
+
+export const JOIN = {
+  title: 'Join a unit',
+  code: 'Code from the lead',
+  says: 'The lead makes a code for each device. It works once, for a few minutes.',
+  join: 'Join',
+  wrongUnit: (here: string, there: string): string =>
+    `This device already holds records of unit ${here}; this server is unit ${there}’s. Export them under Journal and join with another device.`,
+  noServer: 'No unit’s server answered at this address.',
+  noRoom: 'The browser does not let this page keep anything. Leave its private window and try again.',
+} as const;
+
+export const ACCOUNT = {
+  title: 'One exit, from all devices',
+  list: 'Exits',
+  none: 'No exit is recorded here.',
+  order:
+    'In the order in which the unit’s server stored the lines. Each time is the clock of the device that wrote the line; clocks can be wrong and do not order anything.',
+  notThere: 'not on the server yet',
+  place: 'Place',
+  device: 'Device',
+  clock: 'Its clock',
+  what: 'What',
+  clocks: 'Clocks',
+  thisClock: (seconds: number): string =>
+    seconds === 0
+      ? 'This device’s clock is within a second of the server’s, as last measured.'
+      : `This device’s clock is ${Math.abs(seconds)} s ${seconds > 0 ? 'ahead of' : 'behind'} the server’s, as last measured.`,
+  noClock: 'This device’s clock has not been compared with the server’s.',
+} as const;
+
+/** Kinds of entries that stand in an account of an exit, in a few words. */
+export const LINES: Readonly<Partial<Record<KindName, string>>> = {
+  'exit.started': 'Began',
+  'exit.line-shown': 'Line shown',
+  'exit.line-confirmed': 'Line confirmed',
+  'exit.not-seen': 'Not seen',
+  'exit.slip-recorded': 'Slip recorded',
+  'exit.continuation-offered': 'Ways on offered',
+  'exit.continuation-answered': 'Way on chosen',
+  'exit.stopped': 'Stopped',
+  'exit.resumed': 'Went on',
+  'exit.timer-started': 'Timer started',
+  'exit.timer-ended': 'Timer ended',
+  'exit.handed-over': 'Handed over',
+  'exit.ended': 'Ended',
+  'exit.question-answered': 'Question answered',
+  'room.left': 'Left the room',
+  'emergency.opened': 'Emergency opened',
+  'note.added': 'Note',
+};
