@@ -8,12 +8,18 @@ import { ROOT } from './install.mjs';
 const REQUIRE = "import{createRequire as __cr}from'node:module';const require=__cr(import.meta.url);";
 
 /** Native packages cannot be put into one file; they are found in node_modules, and loaded only by what needs them. */
-const NATIVE = ['@myriaddreamin/typst-ts-node-compiler', 'libsql'];
+const NATIVE = ['@myriaddreamin/typst-ts-node-compiler', '@node-rs/argon2', 'libsql'];
 
 /** Each bundle: its first file, its result, and the folders whose change makes it stale. */
 export const BUNDLES = {
   cli: { entry: 'src/cli/main.ts', out: 'dist/cli.js', sources: ['src', 'evidence'], leaveOut: 'app' },
   server: { entry: 'src/server/main.ts', out: 'dist/server.js', sources: ['src/server'], leaveOut: '' },
+  serve: {
+    entry: 'src/server/serve.ts',
+    out: 'dist/serve.js',
+    sources: ['src/server', 'src/api', 'src/journal'],
+    leaveOut: '',
+  },
 };
 
 /**
@@ -22,7 +28,7 @@ export const BUNDLES = {
  * @param {string} leaveOut name of a subfolder that does not count
  * @returns {number}
  */
-function newest(folder, leaveOut) {
+export function newest(folder, leaveOut) {
   let latest = statSync(folder).mtimeMs;
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
     const path = join(folder, entry.name);

@@ -13,6 +13,7 @@ import { addJournal, isJournal, JOURNAL_STATUSES } from './journal.ts';
 import { order, type OrderRequest } from './order.ts';
 import { print, type PrintRequest } from './print.ts';
 import { replay } from './replay.ts';
+import { addServe, isServe, SERVE_STATUSES } from './serve.ts';
 import { PAPERS } from './typst/compile.ts';
 import { VERSION } from './version.ts';
 import { type Speech, speechFor, type SpeechRequest } from './wording.ts';
@@ -208,8 +209,13 @@ function addPrint(root: Command, io: Io, finish: Finish): void {
 const STATUSES =
   'Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.';
 
+function statusesOf(command: Command): string {
+  if (isServe(command)) return SERVE_STATUSES;
+  return isJournal(command) ? JOURNAL_STATUSES : STATUSES;
+}
+
 const afterHelp = ({ command }: { readonly command: Command }): string =>
-  `\n${isJournal(command) ? JOURNAL_STATUSES : STATUSES}\n\n${cautionsText()}`;
+  `\n${statusesOf(command)}\n\n${cautionsText()}`;
 
 /** The program; each command leaves its status in `finish`. Commands inherit streams and the way errors end. */
 function program(io: Io, finish: Finish): Command {
@@ -229,6 +235,7 @@ function program(io: Io, finish: Finish): Command {
   addOrder(root, io, finish);
   addPrint(root, io, finish);
   addJournal(root, io, finish);
+  addServe(root, io, finish);
   return root;
 }
 

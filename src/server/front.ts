@@ -7,6 +7,7 @@ import type { Context } from './context.ts';
 import { SECURITY_HEADERS } from './headers.ts';
 import { type Arrived, apiOf } from './interface.ts';
 import { logRequest } from './log.ts';
+import { type Small, smallPage } from './pages/address.ts';
 import { arrivalOf } from './reach.ts';
 import { bodyOf, Refusal } from './refusal.ts';
 import { handlers } from './routes/index.ts';
@@ -49,6 +50,11 @@ function refuse(
   response.end(text);
 }
 
+function give(request: IncomingMessage, response: ServerResponse, { type, body }: Small): void {
+  response.writeHead(200, { 'Content-Type': type, 'Cache-Control': 'no-store' });
+  response.end(request.method === 'HEAD' ? undefined : body);
+}
+
 /** The interface over Node's server; what is known of each request goes along. */
 function interfaceListener(context: Context, arrived: WeakMap<IncomingMessage, Arrived>): Listener {
   const app = apiOf(context, handlers);
@@ -87,7 +93,9 @@ export function frontOf(context: Context, page: Listener): Front {
     if (typeof arrival === 'string') return refuse(response, trace, arrival as 'wrong-host');
     if (!isInterface(request)) {
       trace.route = 'page';
-      return page(request, response);
+      const small = smallPage((request.url ?? '').split('?', 1)[0] ?? '', reach, arrival.host);
+      const isRead = request.method === 'GET' || request.method === 'HEAD';
+      return small && isRead ? give(request, response, small) : page(request, response);
     }
     response.setHeader('Cache-Control', 'no-store');
     if (!isPlain(request)) return refuse(response, trace, 'not-found');

@@ -8,7 +8,7 @@ export type Log = Logger;
 export const newLog = (to?: DestinationStream): Log =>
   pino(
     { base: null, timestamp: pino.stdTimeFunctions.isoTime, messageKey: 'what' },
-    to ?? pino.destination(1),
+    to ?? pino.destination(2),
   );
 
 /** An error's kind and where it happened, without its message: a message may hold what somebody sent. */

@@ -14,6 +14,8 @@ export interface Reach {
   readonly proxies: BlockList | undefined;
   /** Where tablets go: `https://isolation.example:4173`. */
   readonly address: string;
+  /** Where tablets learn to trust it; undefined where there is nothing to learn. */
+  readonly trustAddress: string | undefined;
   /** Whether browsers may be told to come by https for good: not where a certificate of our own may go. */
   readonly lasting: boolean;
 }

@@ -52,8 +52,11 @@ export function listening(server: HttpServer | HttpsServer, port: number, host: 
 
 function closed(server: HttpServer | HttpsServer, lastMs: number): Promise<void> {
   return new Promise((resolve) => {
+    // A browser keeps its connection after the last answer: it is closed as soon as nothing is under way on it.
+    const idle = setInterval(() => server.closeIdleConnections(), 50);
     const end = setTimeout(() => server.closeAllConnections(), lastMs);
     server.close(() => {
+      clearInterval(idle);
       clearTimeout(end);
       resolve();
     });

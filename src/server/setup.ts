@@ -10,7 +10,7 @@ import { SERVER_DEVICE, writeOwn } from './ownEntries.ts';
 import { isStrong, keep } from './passwords.ts';
 import { Refusal } from './refusal.ts';
 import { fingerprint, newId, newPassword, readCode } from './secrets.ts';
-import { type Account, addAccount, hasLead, type NewAccount } from './store/accounts.ts';
+import { type Account, addAccount, type NewAccount } from './store/accounts.ts';
 import type { Sql } from './store/sql.ts';
 import { addUnit, findUnit, type Unit } from './store/unit.ts';
 
@@ -53,7 +53,9 @@ export async function unitInJournal({ journal }: Pick<Context, 'journal'>): Prom
 
 async function begin(context: Context, wanted: Unit, by: string): Promise<Unit> {
   const there = (await findUnit(context.records)) ?? (await unitInJournal(context));
-  if (there && there.id !== wanted.id) throw new Refusal('other-unit-there', { expected: there.id });
+  // Nor is a demonstration made of a unit that is real.
+  if (there && (there.id !== wanted.id || (wanted.invented && !there.invented)))
+    throw new Refusal('other-unit-there', { expected: there.id });
   if (!(await unitInJournal(context)))
     await writeOwn(context.journal, {
       unit: wanted.id,
@@ -66,9 +68,8 @@ async function begin(context: Context, wanted: Unit, by: string): Promise<Unit> 
   return there ?? wanted;
 }
 
-/** The unit and its people in the records. A demonstration may not be made of a unit that is real. */
+/** The unit and its people in the records. */
 async function enter(sql: Sql, unit: Unit, people: readonly NewAccount[], now: Date): Promise<Account> {
-  if (await hasLead(sql)) throw new Refusal('already-created');
   if (!(await findUnit(sql))) await addUnit(sql, unit, now);
   const made: Account[] = [];
   for (const person of people) {

@@ -66,6 +66,7 @@ export async function start(options: Options = {}): Promise<Running> {
     names: new Set(LOOPBACK_NAMES),
     proxies: undefined,
     address: `http://127.0.0.1:${port}`,
+    trustAddress: undefined,
     lasting: false,
     ...options.reach,
   });

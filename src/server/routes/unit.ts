@@ -22,13 +22,13 @@ export const unitRoutes: Pick<Handlers, 'read-unit' | 'create-unit'> = {
       [context.limits.address, peer],
       [context.limits.code, 'setup'],
     ]);
-    if (context.setup.code === undefined) throw new Refusal('already-created');
-    if (!isSetupCode(context, body.code)) throw new Refusal('setup-code-wrong');
+    const { unit, account, people } = await turn(async () => {
+      if (context.setup.code === undefined) throw new Refusal('already-created');
+      if (!isSetupCode(context, body.code)) throw new Refusal('setup-code-wrong');
+      return body.demo ? makeDemo(context) : makeUnit(context, body);
+    });
     await forgive();
-    const { unit, account, people } = await turn(() =>
-      body.demo ? makeDemo(context) : makeUnit(context, body),
-    );
     setSession(await context.records.write((sql) => beginSession(sql, account.id, now)));
-    return { unit, account, people: body.demo ? [...people] : [] };
+    return { unit, account, people: [...people] };
   },
 };

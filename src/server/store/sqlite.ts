@@ -1,7 +1,7 @@
 // The server's records in a SQLite file beside the journal: not in it, so that a backup of the journal holds no password
 // and a restored one brings no revoked device back. It has a rollback journal, not a write-ahead log: writes are rare, and
 // the fault of the log that src/journal/adapters/sqliteLock.ts works around is none here.
-import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { accessSync, chmodSync, constants, existsSync, mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { guarded } from '../../journal/adapters/sqliteFaults.ts';
 import { type Db, openFile } from '../../journal/adapters/sqliteFile.ts';
@@ -44,6 +44,8 @@ export async function openSqliteRecords(file: string, settings: readonly string[
   guarded(() => checkRights(file));
   const db = await openFile(file, WAIT);
   guarded(() => {
+    // Hashes of passwords are nobody else's to read.
+    chmodSync(file, 0o600);
     for (const setting of ['journal_mode = TRUNCATE', 'synchronous = FULL', 'foreign_keys = ON', ...settings])
       db.pragma(setting);
   });

@@ -1,0 +1,63 @@
+// `doffline serve`: hands over to the server, which is a shell of its own and lies beside the command line when it is built.
+// Nothing of it is loaded for any other command.
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { type Command, InvalidArgumentError } from 'commander';
+import type { Status } from './check.ts';
+import type { Io } from './io.ts';
+
+/** What the built server offers (src/server/serve.ts, which checks what it is asked for). */
+interface Server {
+  readonly serve: (asked: unknown, world: object) => Promise<0 | 2>;
+}
+
+const at = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
+
+async function serve(io: Io, flags: object): Promise<Status> {
+  const [server, page] = [at('serve.js'), at('app')];
+  if (!existsSync(server) || !existsSync(page)) {
+    io.err('error: The server is not built. Run ./doffline serve, or npm run build first.\n');
+    return 2;
+  }
+  const built = (await import(new URL('serve.js', import.meta.url).href)) as Server;
+  return built.serve(flags, { env: process.env, page, out: io.out, err: io.err });
+}
+
+function portIn(text: string): number {
+  const port = Number(text);
+  if (!/^\d{1,5}$/.test(text) || port > 65_535) throw new InvalidArgumentError('Write a number up to 65535.');
+  return port;
+}
+
+const listed = (text: string, before: readonly string[] | undefined): readonly string[] => [
+  ...(before ?? []),
+  ...text.split(',').map((one) => one.trim()),
+];
+
+/** Whether a command is this one. */
+export const isServe = (command: Command): boolean => command.name() === 'serve';
+
+export const SERVE_STATUSES =
+  'Exit status: 0 stopped as asked (SIGTERM or Ctrl+C), 2 could not be started. docs/server.md tells all.';
+
+export function addServe(root: Command, io: Io, finish: (status: Status) => void): void {
+  root
+    .command('serve')
+    .description('serve the unit: the page, accounts, paired tablets, the journal')
+    .option('--port <number>', 'port to listen on (default: 4173)', portIn)
+    .option('--host <address>', 'address to listen on; 0.0.0.0 for the network (default: this machine only)')
+    .option('--data <folder>', "folder of the unit's data (default: DATABASE_URL, DOFFLINE_DATA, or data)")
+    .option('--https', "https with the unit's own certificate authority, made where there is none")
+    .option('--cert <file>', "https with the hospital's certificate, in PEM")
+    .option('--key <file>', 'its private key, in PEM')
+    .option('--name <names>', 'names and addresses by which browsers call it, with commas', listed)
+    .option(
+      '--trust-port <number>',
+      'port of the page for trusting the authority (default: the next)',
+      portIn,
+    )
+    .option('--behind-proxy <addresses>', 'proxies with https that are believed, with commas', listed)
+    .option('--demo', 'where there is no unit: make the invented one, and show its passwords')
+    .option('--new-lead', 'show a code with which another lead is made')
+    .action(async (flags: object) => finish(await serve(io, flags)));
+}
