@@ -57,6 +57,8 @@ export function departureRows(state: VersionsState, fileOf: FileOf, today: strin
 export interface ReviewDue {
   readonly procedure: string;
   readonly version: string;
+  /** SHA-256 of its file. */
+  readonly content: string;
   readonly reviewOn: string;
   readonly days: number;
 }
@@ -65,9 +67,17 @@ export interface ReviewDue {
 export const reviewsDue = (state: VersionsState, today: string): readonly ReviewDue[] =>
   Object.entries(state.procedures)
     .flatMap(([procedure, versions]) =>
-      Object.values(versions).flatMap(({ version, stage, approved }): readonly ReviewDue[] =>
+      Object.values(versions).flatMap(({ version, content, stage, approved }): readonly ReviewDue[] =>
         stage === 'approved' && approved
-          ? [{ procedure, version, reviewOn: approved.reviewOn, days: daysBetween(today, approved.reviewOn) }]
+          ? [
+              {
+                procedure,
+                version,
+                content,
+                reviewOn: approved.reviewOn,
+                days: daysBetween(today, approved.reviewOn),
+              },
+            ]
           : [],
       ),
     )

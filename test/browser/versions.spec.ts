@@ -186,6 +186,7 @@ async function approve(page: Page, hand: Hand, version: string, also: RegExp): P
   const people = page.getByRole('group', { name: /^Who approves/ });
   await expect(people.getByRole('checkbox')).toHaveCount(1);
   await hand.tick(people.getByRole('checkbox', { name: /\(CN\)/ }));
+  await expect(button(page, `Approve version ${version} …`)).toBeEnabled({ timeout: 60_000 });
   await confirm(page, hand, button(page, `Approve version ${version} …`), also);
   await expect(page.getByText(`Version ${version} is approved and in force.`)).toBeVisible();
 }
@@ -339,6 +340,7 @@ test('the dialog keeps to the rules, and Escape writes nothing', async ({ page }
     .getByRole('group', { name: /^Who approves/ })
     .getByText(/\(CN\)/)
     .click();
+  await expect(button(page, 'Approve version 2 …')).toBeEnabled({ timeout: 60_000 });
   await button(page, 'Approve version 2 …').press('Enter');
   await expect(page.getByRole('alertdialog')).toContainText(
     '2 departures accepted with it, version 1 retired.',
@@ -351,7 +353,11 @@ test('the dialog keeps to the rules, and Escape writes nothing', async ({ page }
   await expect(page.getByText('Journal: 7 entries, chain unbroken')).toBeVisible();
 });
 
-test('overdue departures stand first', async ({ page }) => {
+/** The same on every screen: looked at once. */
+const oneScreen = (info: TestInfo): void => test.skip(info.project.name !== 'desk', 'on one screen only');
+
+test('overdue departures stand first', async ({ page }, info) => {
+  oneScreen(info);
   await page.clock.setFixedTime(new Date('2027-05-01T12:00:00Z'));
   await seed(page);
   await page.goto('/versions/departures');
@@ -363,7 +369,8 @@ test('overdue departures stand first', async ({ page }) => {
   expect(third).toContain('due in');
 });
 
-test('what another tab approved is no longer to be decided here', async ({ page, context }) => {
+test('what another tab approved is no longer to be decided here', async ({ page, context }, info) => {
+  oneScreen(info);
   await seed(page);
   await page.goto(REVIEW);
   await expect(page.getByRole('heading', { name: 'Decide' })).toBeVisible();
@@ -374,6 +381,7 @@ test('what another tab approved is no longer to be decided here', async ({ page,
     .getByRole('group', { name: /^Who approves/ })
     .getByText(/\(CN\)/)
     .click();
+  await expect(button(other, 'Approve version 2 …')).toBeEnabled({ timeout: 60_000 });
   await button(other, 'Approve version 2 …').press('Enter');
   await other.getByRole('button', { name: 'Write it' }).press('Enter');
   await expect(other.getByText('Version 2 is approved and in force.')).toBeVisible();
@@ -381,9 +389,8 @@ test('what another tab approved is no longer to be decided here', async ({ page,
   await expect(page.getByText(/^It is approved, and never changes/)).toBeVisible();
 });
 
-test('an altered entry is found; the journal is saved line by line, with this device’s id', async ({
-  page,
-}) => {
+test('the journal is saved line by line, with this device’s id', async ({ page }, info) => {
+  oneScreen(info);
   await seed(page);
   await page.goto('/journal');
   await expect(page.getByText(DEVICE, { exact: true })).toBeVisible();
@@ -397,7 +404,41 @@ test('an altered entry is found; the journal is saved line by line, with this de
   expect(lines.join('')).not.toContain('infection-prevention lead');
 });
 
-test('a journal in which somebody rewrote an approval says so', async ({ page }) => {
+test('what came to review with errors cannot be approved here either, and the reason is said', async ({
+  page,
+}, info) => {
+  oneScreen(info);
+  test.setTimeout(60_000);
+  await seed(page, seedLines().slice(0, 4));
+  await page.goto(APPROVED);
+  await expect(page.getByText('These errors must be mended. They cannot be accepted:')).toBeVisible({
+    timeout: 60_000,
+  });
+  await page
+    .getByRole('group', { name: /^Who approves/ })
+    .getByText(/\(CN\)/)
+    .click();
+  await expect(button(page, 'Approve version 1 …')).toBeDisabled();
+});
+
+test('on paper: title, stage, steps and how far the language may be trusted; no buttons', async ({
+  page,
+}, info) => {
+  oneScreen(info);
+  await seed(page);
+  await page.goto(APPROVED);
+  await expect(page.getByText('Go to the doffing area.')).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(button(page, 'Print')).toBeHidden();
+  await expect(page.getByRole('navigation')).toHaveCount(0);
+  await expect(page.locator('.language-note:visible')).toHaveCount(1);
+  await expect(page.locator('main .language-note')).toContainText('Machine-made wording');
+  await expect(page.getByText('approved, in force')).toBeVisible();
+  await page.screenshot({ path: screenOf(info, 'paper'), fullPage: true });
+});
+
+test('a journal in which somebody rewrote an approval says so', async ({ page }, info) => {
+  oneScreen(info);
   await seed(page, seedLines(), (row) =>
     row.unitNumber === 5 ? { ...row, text: row.text.replace('2027-03-02', '2037-03-02') } : row,
   );
@@ -408,7 +449,8 @@ test('a journal in which somebody rewrote an approval says so', async ({ page })
 
 test('a language is chosen, read and signed off; another word of it makes it machine-made again', async ({
   page,
-}) => {
+}, info) => {
+  test.skip(info.project.name === 'tablet', 'on the widest and the narrowest screen');
   test.setTimeout(60_000);
   await seed(page);
   await page.goto(APPROVED);
@@ -444,7 +486,8 @@ test('a language is chosen, read and signed off; another word of it makes it mac
   await expect(note).toContainText('what it says has changed since');
 });
 
-test('a wrong file of wording is refused whole, with the place', async ({ page }) => {
+test('a wrong file of wording is refused whole, with the place', async ({ page }, info) => {
+  oneScreen(info);
   await page.goto('/languages');
   const chooser = page.waitForEvent('filechooser');
   await button(page, 'Open a file of wording …').press('Enter');

@@ -2,6 +2,7 @@
 // and until when.
 import type { DepartureRow } from '../../versions/departures.ts';
 import { Link } from 'wouter';
+import { On } from '../parts/On.tsx';
 import { words } from '../words.ts';
 import { dueText, STAGE_NAMES } from './labels.ts';
 import { versionPath } from './model.ts';
@@ -34,7 +35,8 @@ function Row({ row, named }: RowProps) {
           </>
         )}
         <span className="quiet">
-          Accepted by {acceptance.by} on {acceptance.date}; to be looked at again on {acceptance.review}.
+          Accepted by {acceptance.by} on <On day={acceptance.date} />; to be looked at again on{' '}
+          <On day={acceptance.review} />.
         </span>
       </p>
     </li>

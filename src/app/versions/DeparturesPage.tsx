@@ -2,6 +2,7 @@
 import { Link } from 'wouter';
 import { departureRows, reviewsDue } from '../../versions/departures.ts';
 import { useBook } from '../journal/useBook.ts';
+import { On } from '../parts/On.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { AcceptedRows } from './Accepted.tsx';
 import { fileIn } from './files.ts';
@@ -19,7 +20,7 @@ export function DeparturesPage({ today }: { readonly today: string }) {
     <div className="narrow">
       <h1>Accepted departures</h1>
       <p className="lead">
-        What the unit’s versions accept in writing, to be looked at again on a day. As of {today}:{' '}
+        What the unit’s versions accept in writing, to be looked at again on a day. As of <On day={today} />:{' '}
         {overdue === 0 ? 'none is overdue' : `${overdue} overdue`}.
       </p>
       <Opening />
@@ -28,16 +29,18 @@ export function DeparturesPage({ today }: { readonly today: string }) {
       <h2>Versions to be looked at again</h2>
       {due.length === 0 && <p>No version is approved.</p>}
       <ul className="plain">
-        {due.map(({ procedure, version, reviewOn, days }) => (
+        {due.map(({ procedure, version, content, reviewOn, days }) => (
           <li key={`${procedure} ${version}`}>
             <Link href={versionPath(procedure, version)} className="inline-link">
-              {procedure}, version {version}
+              {fileIn(state, content)?.title ?? procedure}, version {version}
             </Link>{' '}
             <span className={days < 0 ? 'badge severity-error' : 'badge'}>
               {days < 0 ? '▲ ' : ''}
               {dueText(days)}
             </span>{' '}
-            <span className="quiet">by {reviewOn}</span>
+            <span className="quiet">
+              by <On day={reviewOn} />
+            </span>
           </li>
         ))}
       </ul>

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { ProcedureVersion } from '../../journal/views/versions.ts';
 import { daysBetween, isDay, yearLater } from '../../versions/days.ts';
+import type { Hindrance } from '../../versions/sending.ts';
 import { memberText } from '../../versions/staff.ts';
 import { TextLine } from '../compose/parts.tsx';
 import { book, useBook } from '../journal/useBook.ts';
@@ -11,7 +12,8 @@ import { membersOf, NotListed, Who } from '../journal/Who.tsx';
 import { Ticks, Tick } from '../parts/Choices.tsx';
 import { Confirm } from '../parts/Confirm.tsx';
 import { Day } from '../parts/Day.tsx';
-import { counted } from './labels.ts';
+import { words } from '../words.ts';
+import { counted, HINDERS } from './labels.ts';
 import { approving, sendingBack } from './model.ts';
 
 export interface DecideProps {
@@ -19,6 +21,8 @@ export interface DecideProps {
   readonly version: ProcedureVersion;
   readonly file: Procedure;
   readonly inForce: ProcedureVersion | undefined;
+  /** What the check says against it; empty where nothing does. */
+  readonly hinders: readonly Hindrance[];
   readonly today: string;
   readonly written: (what: string) => void;
 }
@@ -29,7 +33,30 @@ function lacks(people: number, on: string, reviewOn: string): string | undefined
   return daysBetween(on, reviewOn) > 0 ? undefined : 'It is looked at again after the day of approval.';
 }
 
-function Approve({ procedure, version, file, inForce, today, written }: DecideProps) {
+/** Why nobody can approve it as it is. */
+function Hinders({ file, hinders }: Pick<DecideProps, 'file' | 'hinders'>) {
+  if (hinders.length === 0) return null;
+  return (
+    <ul className="hinders plain">
+      {hinders.map(({ code, findings }) => (
+        <li key={code}>
+          {code === 'not-checked'
+            ? 'It can be approved once the check has run on it to its end.'
+            : HINDERS[code]}
+          {findings.length > 0 && (
+            <ul lang={words.language}>
+              {[...new Set(findings.map((one) => words.finding(file, one).title))].map((title) => (
+                <li key={title}>{title}</li>
+              ))}
+            </ul>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Approve({ procedure, version, file, inForce, hinders, today, written }: DecideProps) {
   const { staff } = useBook();
   const [chosen, choose] = useState<ReadonlySet<string>>(new Set());
   const [on, setOn] = useState(today);
@@ -61,6 +88,7 @@ function Approve({ procedure, version, file, inForce, today, written }: DecidePr
   return (
     <section aria-labelledby="approve-title">
       <h3 id="approve-title">Approve it</h3>
+      <Hinders file={file} hinders={hinders} />
       {members.length === 0 ? (
         <p className="quiet">Whoever sent it cannot approve it, and nobody else is in the staff list.</p>
       ) : (
@@ -86,7 +114,7 @@ function Approve({ procedure, version, file, inForce, today, written }: DecidePr
           label={`Approve version ${version.version} …`}
           title={`Approve version ${version.version}`}
           sentence={`The journal will say that ${names} approved version ${version.version} of “${file.title}” on ${on}, to be looked at again by ${reviewOn}${also}.`}
-          isDisabled={missing !== undefined}
+          isDisabled={hinders.length > 0 || missing !== undefined}
           write={write}
         />
         <output className="quiet">{missing}</output>

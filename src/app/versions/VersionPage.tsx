@@ -7,8 +7,9 @@ import type { Procedure } from '../../domain/procedure.ts';
 import { versionInForce } from '../../journal/views/versions.ts';
 import { departureRows } from '../../versions/departures.ts';
 import { nextVersion } from '../../versions/naming.ts';
+import { type Hindrance, hindrances } from '../../versions/sending.ts';
 import { memberText } from '../../versions/staff.ts';
-import { useCheck } from '../check/client.ts';
+import { type Progress, useCheck } from '../check/client.ts';
 import { TextLine } from '../compose/parts.tsx';
 import { drafts } from '../compose/store/useDrafts.ts';
 import { FindingRow } from '../findings/FindingRow.tsx';
@@ -113,8 +114,11 @@ function StepList({ file }: { readonly file: Procedure }) {
   );
 }
 
-function Found({ known, file, text, fileName }: VersionProps) {
-  const progress = useCheck({ text, fileName });
+function Found({
+  known,
+  file,
+  progress,
+}: Pick<VersionProps, 'known' | 'file'> & { readonly progress: Progress }) {
   const { judged, complete = false } = progress.result ?? {};
   const choice = choiceFrom(null, file.agents);
   const shown = judged ? shownFor(judged.findings, choice) : [];
@@ -187,6 +191,25 @@ function Retire({
   );
 }
 
+/** What stands in the way of approving it: the same as stood in the way of sending it, seen on this device. */
+function hindersIn(
+  { version }: Known,
+  file: Procedure,
+  text: string,
+  { result }: Progress,
+): readonly Hindrance[] {
+  const { judged, complete = false } = result ?? {};
+  const choice = choiceFrom(null, file.agents);
+  const findings = shownFor(judged?.findings ?? [], choice).map(({ finding }) => finding);
+  const checked = judged && complete ? { findings, limits: limitsFor(judged.limits, choice) } : undefined;
+  const { title } = file;
+  const broken = result !== undefined && complete && !judged;
+  return hindrances(
+    { title, version: version.version, text, content: version.content, checked, broken },
+    undefined,
+  );
+}
+
 const MEANS: Readonly<Record<Known['version']['stage'], string>> = {
   draft: 'It is no more than a draft: nobody approved it.',
   review: 'It is under review: nobody has approved it yet.',
@@ -198,6 +221,7 @@ function Version(props: VersionProps & { readonly today: string }) {
   const { known, file, text, fileName, today } = props;
   const { procedure, version } = known;
   const state = useBook();
+  const progress = useCheck({ text, fileName });
   const [done, setDone] = useState('');
   const force = versionInForce(state.versions, procedure);
   const before = force && force.version !== version.version ? fileOf(state, procedure, force) : undefined;
@@ -222,7 +246,7 @@ function Version(props: VersionProps & { readonly today: string }) {
       )}
       <History version={version} />
       <Actions known={known} file={file} text={text} fileName={fileName} />
-      {version.stage !== 'retired' && <Found {...props} />}
+      {version.stage !== 'retired' && <Found known={known} file={file} progress={progress} />}
       {before && (
         <Diff
           before={before}
@@ -242,6 +266,7 @@ function Version(props: VersionProps & { readonly today: string }) {
           version={version}
           file={file}
           inForce={force}
+          hinders={hindersIn(known, file, text, progress)}
           today={today}
           written={setDone}
         />

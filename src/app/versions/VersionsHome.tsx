@@ -4,6 +4,7 @@ import { departureRows } from '../../versions/departures.ts';
 import { daysBetween } from '../../versions/days.ts';
 import { memberText } from '../../versions/staff.ts';
 import { useBook } from '../journal/useBook.ts';
+import { On } from '../parts/On.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { fileIn } from './files.ts';
 import { CONFLICTS, counted, dueText, ENTRY_NAMES, instantText, STAGE_NAMES } from './labels.ts';
@@ -18,7 +19,7 @@ function InForce({ known, today }: { readonly known: Known | undefined; readonly
   return (
     <p>
       In force: <Link href={versionPath(known.procedure, version.version)}>version {version.version}</Link>,
-      approved on {on}, to be looked at again by {reviewOn}{' '}
+      approved on <On day={on} />, to be looked at again by <On day={reviewOn} />{' '}
       <span className={days < 0 ? 'badge severity-error' : 'badge'}>{dueText(days)}</span>
     </p>
   );
