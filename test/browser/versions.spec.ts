@@ -389,6 +389,30 @@ test('what another tab approved is no longer to be decided here', async ({ page,
   await expect(page.getByText(/^It is approved, and never changes/)).toBeVisible();
 });
 
+test('what the screen says is written outlives the page that crashes at that moment', async ({
+  page,
+  context,
+}, info) => {
+  oneScreen(info);
+  test.setTimeout(60_000);
+  await seed(page);
+  await page.goto(REVIEW);
+  await page.getByLabel('Who sends it back').selectOption({ label: 'charge nurse (CN)' });
+  await page.getByLabel('Why, and what is to be changed').fill('Say who looks.');
+  await button(page, 'Send it back …').press('Enter');
+  await page.getByRole('button', { name: 'Write it' }).press('Enter');
+  await expect(page.getByText('Version 2 was sent back.')).toBeVisible();
+  const crash = page.waitForEvent('crash');
+  const devtools = await context.newCDPSession(page);
+  devtools.send('Page.crash').catch(() => undefined);
+  await crash;
+  const after = await context.newPage();
+  await after.goto(REVIEW);
+  await expect(after.getByText('Sent back: Say who looks.')).toBeVisible();
+  await after.goto('/journal');
+  await expect(after.getByText('Journal: 8 entries, chain unbroken')).toBeVisible();
+});
+
 test('the journal is saved line by line, with this device’s id', async ({ page }, info) => {
   oneScreen(info);
   await seed(page);
