@@ -9,6 +9,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { build } from 'esbuild';
 import type { JournalParts } from './journalPage.ts';
@@ -16,7 +17,19 @@ import type { JournalParts } from './journalPage.ts';
 declare const journal: JournalParts;
 
 const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
-const PLACES = ['/', '/compare', '/write', '/evidence', '/device', '/no/such/place'] as const;
+const PLACES = [
+  '/',
+  '/compare',
+  '/write',
+  '/versions',
+  '/journal',
+  '/languages',
+  '/guide',
+  '/evidence',
+  '/device',
+  '/device/exit/none',
+  '/no/such/place',
+] as const;
 
 /** A port that nobody uses. */
 async function freePort(): Promise<number> {
@@ -126,6 +139,13 @@ test.afterAll(() => rmSync(unitServer, { force: true }));
 
 test.skip(({ hasTouch }) => hasTouch, 'what is kept has no screen: once, on the desk, is enough');
 
+/** Why the browser would not install the page. A window without a history never does. */
+async function whyNotInstalled(page: Page): Promise<readonly string[]> {
+  const session = await page.context().newCDPSession(page);
+  const { installabilityErrors } = await session.send('Page.getInstallabilityErrors');
+  return installabilityErrors.map(({ errorId }) => errorId).filter((one) => one !== 'in-incognito');
+}
+
 test.describe('with a server of its own', () => {
   let folder: string;
   let server: Server;
@@ -144,6 +164,7 @@ test.describe('with a server of its own', () => {
   test('everything works after the server was killed, and a draft is kept', async ({ page }) => {
     const complaints = complaintsOf(page);
     await keptWhole(page, server.address);
+    expect(await whyNotInstalled(page)).toEqual([]);
     await server.kill();
     for (const place of PLACES) {
       await page.goto(server.address + place);
@@ -279,9 +300,8 @@ test.describe('with the unit’s server', () => {
           ),
         );
         await store.close();
-        // A channel has no origin to name.
-        // oxlint-disable-next-line unicorn/require-post-message-target-origin
-        new BroadcastChannel('doffline-journal').postMessage('written');
+        // As another tab of this browser makes itself heard.
+        window.dispatchEvent(new StorageEvent('storage', { key: 'doffline-journal-written' }));
       },
       [count, first] as const,
     );
@@ -372,4 +392,7 @@ test('an address without https says what it cannot do', async ({ context }) => {
   await page.goto('http://anteroom.invalid/device');
   await expect(page.getByText(/^This address is not https/)).toBeVisible();
   await expect(page.getByText('Works without a network: no: this address is not https')).toBeVisible();
+  await expect(page.getByText(/^(The browser has|This browser cannot be asked)/)).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
 });

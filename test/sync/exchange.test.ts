@@ -187,3 +187,20 @@ describe('whatever happens to the messages', () => {
     );
   });
 });
+
+test('a backup that has grown past what was read is noticed, and read from the beginning', async () => {
+  const server = modelServer();
+  const clock = { now: 0 };
+  const sides = NAMES.map((name) => side(name, server, clock));
+  const [one, two] = sides as [Side, Side];
+  await one.write(3);
+  await settle(sides);
+  await two.write(2);
+  await settle(sides);
+  // The backup is empty; the second device is the first to send again, and then sends more than there was.
+  await server.restore(0);
+  await two.write(9);
+  for (let step = 0; step < 20; step += 1) await two.step('none');
+  await settle(sides);
+  await agree(server, sides);
+});

@@ -10,7 +10,7 @@ export function Notices() {
   const { newer, held } = useVersion();
   const insecure = missing('offline', thisWorld()) === 'insecure';
   return (
-    <div className="notices">
+    <aside aria-label="Notices">
       {insecure && (
         <p className="notice" role="note">
           {INSECURE}
@@ -27,6 +27,6 @@ export function Notices() {
         )}
       </output>
       <SyncLine />
-    </div>
+    </aside>
   );
 }

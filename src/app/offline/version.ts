@@ -58,13 +58,19 @@ function ask(): void {
   registration?.update().catch(() => undefined);
 }
 
+function register(): void {
+  navigator.serviceWorker.register('/sw.js', { updateViaCache: 'none' }).then(follow, () => {
+    set({ kept: navigator.serviceWorker.controller ? 'ready' : 'failed' });
+  });
+}
+
 /** Called once, when the page has started. */
 export function keepOffline(): void {
   if (!import.meta.env.PROD || missing('offline', thisWorld())) return;
   set({ kept: 'fetching' });
-  navigator.serviceWorker.register('/sw.js', { updateViaCache: 'none' }).then(follow, () => {
-    set({ kept: navigator.serviceWorker.controller ? 'ready' : 'failed' });
-  });
+  // The page itself first, then the copy of it.
+  if (document.readyState === 'complete') register();
+  else window.addEventListener('load', register, { once: true });
   window.addEventListener('online', ask);
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') ask();

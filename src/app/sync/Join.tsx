@@ -1,7 +1,7 @@
 // The field for the code by which a device joins a unit.
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import { codeIn, join } from './join.ts';
+import { codeIn, join } from './joining.ts';
 import { JOIN } from './labels.ts';
 
 export function Join() {

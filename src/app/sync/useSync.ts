@@ -1,10 +1,13 @@
 // The one exchange of this page with its unit's server. It starts only on a device that has joined a unit: a page alone on
 // its machine asks nobody for anything.
 import { useSyncExternalStore } from 'react';
-import { openIndexedDb } from '../../journal/adapters/indexedDb.ts';
+import { book } from '../journal/useBook.ts';
 import { pairedAs } from './paired.ts';
 import { createRunner, type Runner, type Shown } from './runner.ts';
 import { wire } from './wire.ts';
+
+/** Where the journal's own part notes a write (src/app/journal/useBook.ts). */
+const WRITTEN = 'doffline-journal-written';
 
 const listeners = new Set<() => void>();
 let runner: Runner | undefined;
@@ -19,19 +22,27 @@ function later(work: () => void, ms: number): void {
   timer = window.setTimeout(work, ms);
 }
 
+/** Tells the page's other tabs that entries came in, as the journal's own part does when it has written. */
+function tellOthers(): void {
+  try {
+    window.localStorage.setItem(WRITTEN, String(Date.now()));
+  } catch {
+    // They see it when they look next.
+  }
+}
+
 function started(device: string): Runner {
-  // The journal's own part of the page speaks over this channel when it has written, and listens when others have.
-  const channel = new BroadcastChannel('doffline-journal');
   const made = createRunner({
-    open: async () => ({ store: await openIndexedDb(), wire, device }),
+    open: async () => ({ store: await book.store(), wire, device }),
     moment: () => ({ now: Date.now(), chance: Math.random() }),
     later,
     changed: tell,
-    // Other parts and tabs of this page: a channel has no origin to name.
-    // oxlint-disable-next-line unicorn/require-post-message-target-origin
-    received: () => channel.postMessage('written'),
+    received: () => {
+      book.refresh().catch(() => undefined);
+      tellOthers();
+    },
   });
-  channel.addEventListener('message', made.wake);
+  book.subscribe(made.wake);
   window.addEventListener('online', made.hurry);
   window.addEventListener('focus', made.hurry);
   document.addEventListener('visibilitychange', () => {
