@@ -137,6 +137,9 @@ test.beforeAll(async () => {
 
 test.afterAll(() => rmSync(unitServer, { force: true }));
 
+// Servers are started and killed, and a whole page is kept each time.
+test.describe.configure({ timeout: 60_000 });
+
 test.skip(({ hasTouch }) => hasTouch, 'what is kept has no screen: once, on the desk, is enough');
 
 /** Why the browser would not install the page. A window without a history never does. */
@@ -330,7 +333,6 @@ test.describe('with the unit’s server', () => {
   });
 
   test('fifty entries through a network that comes and goes: none lost, none twice', async ({ context }) => {
-    test.setTimeout(60_000);
     const ask = await lead();
     const page = await joined(context, ask);
     await page.evaluate(journalScript);

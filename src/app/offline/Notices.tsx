@@ -2,7 +2,7 @@
 import { Button } from 'react-aria-components';
 import { SyncLine } from '../sync/SyncLine.tsx';
 import { deviceNow } from './device.ts';
-import { INSECURE, NEWER } from './labels.ts';
+import { INSECURE, NEWER, SECURE_ADDRESS } from './labels.ts';
 import { missing, thisWorld } from './support.ts';
 import { loadNewer, useVersion } from './version.ts';
 
@@ -13,7 +13,7 @@ export function Notices() {
     <aside aria-label="Notices">
       {insecure && (
         <p className="notice" role="note">
-          {INSECURE}
+          {INSECURE} <a href={SECURE_ADDRESS.at}>{SECURE_ADDRESS.says}</a>
         </p>
       )}
       <output>

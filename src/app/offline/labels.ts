@@ -21,7 +21,10 @@ export const KEPT: Readonly<Record<Kept, string>> = {
 };
 
 export const INSECURE =
-  'This address is not https, so the browser does not let the page work without a network, keep the screen awake, or be installed. Ask whoever runs the server for its https address.';
+  'This address is not https, so the browser does not let the page work without a network, keep the screen awake, or be installed.';
+
+/** The server's own page about its address (src/server/pages/address.ts). */
+export const SECURE_ADDRESS = { at: '/address', says: 'How to open it by https' } as const;
 
 export const NEWER = {
   says: 'A newer version is here.',

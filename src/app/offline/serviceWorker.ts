@@ -53,7 +53,7 @@ async function kept(request: Request, path: string): Promise<Response> {
 }
 
 /** The server's own: never kept, never answered for. */
-const isServers = (path: string): boolean => /^\/(api|health|metrics)(\/|$)/.test(path);
+const isServers = (path: string): boolean => /^\/(api|health|metrics|address)(\/|$)/.test(path);
 
 worker.addEventListener('install', (event) => (event as Lasting).waitUntil(keepAll()));
 

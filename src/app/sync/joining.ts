@@ -2,6 +2,8 @@
 // only once, then the code.
 import { openIndexedDb } from '../../journal/adapters/indexedDb.ts';
 import { PROBLEMS } from '../../api/problems.ts';
+import { deviceNow } from '../offline/device.ts';
+import { exitUnderWay } from '../offline/midExit.ts';
 import { JOIN } from './labels.ts';
 import { keepPaired } from './paired.ts';
 import { call } from './wire.ts';
@@ -21,6 +23,8 @@ async function unitHere(): Promise<string | undefined> {
 
 /** Why this device may not join the unit of this server; undefined where it may. */
 async function whyNot(): Promise<string | undefined> {
+  // Joining changes the name that this device writes by.
+  if (await exitUnderWay(deviceNow())) return JOIN.midExit;
   const unit = await call('read-unit');
   if (unit.is !== 'answer' || unit.body.unit === null) return JOIN.noServer;
   const here = await unitHere();

@@ -41,6 +41,7 @@ export const JOIN = {
   join: 'Join',
   wrongUnit: (here: string, there: string): string =>
     `This device already holds records of unit ${here}; this server is unit ${there}’s. Export them under Journal and join with another device.`,
+  midExit: 'An exit is under way on this device. Join when it has ended.',
   noServer: 'No unit’s server answered at this address.',
   noRoom: 'The browser does not let this page keep anything. Leave its private window and try again.',
 } as const;
