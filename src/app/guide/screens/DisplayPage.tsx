@@ -10,7 +10,6 @@ import { linkOf } from '../shell/link.ts';
 import { boardFor } from '../shell/search.ts';
 import type { DisplayView, LinkMessage } from '../shell/view.ts';
 import { Act } from './Act.tsx';
-import { actorsOf } from './Large.tsx';
 import { Times } from './Timers.tsx';
 
 /** Nothing heard for so long: the observer's window is gone, or asleep. */
@@ -57,10 +56,9 @@ function useBoard(procedure: Procedure): Board | undefined {
 }
 
 function Line({ view, role }: { readonly view: DisplayView; readonly role: Role }) {
-  const { screen, procedure, display } = view;
+  const { screen, procedure, display, actors } = view;
   const mine = procedure.people.filter((person) => person.role === role).map(({ id }) => id);
   const text = screen.large.find(({ person }) => mine.includes(person)) ?? screen.large[0];
-  const actors = actorsOf(screen, procedure);
   const isMine = actors.some((person) => mine.includes(person));
   const style = { '--capitals': `${(100 * screen.fit.size) / display.widthMillimetres}vw` } as CSSProperties;
   const words = wordsFor(text?.language ?? 'en');
@@ -102,9 +100,9 @@ interface ShownProps {
 
 function Shown({ exit, role, view, silent }: ShownProps) {
   const board = useBoard(view.procedure);
-  const { screen, procedure } = view;
+  const { screen, procedure, at } = view;
   const words = wordsFor(screen.large[0]?.language ?? 'en');
-  const showsStep = screen.line.step < procedure.steps.length && screen.phase !== 'emergency';
+  const showsStep = at < procedure.steps.length && screen.phase !== 'emergency';
   return (
     <main id="main" className={`d-page ${screen.phase === 'stopped' ? 'stopped' : ''}`}>
       <div className="d-top">
@@ -125,7 +123,7 @@ function Shown({ exit, role, view, silent }: ShownProps) {
       <Line view={view} role={role} />
       {showsStep && board && screen.phase !== 'stopped' && (
         <div className="d-picture">
-          <Picture procedure={procedure} board={board} step={screen.line.step} moment="before" alone />
+          <Picture procedure={procedure} board={board} step={at} moment="before" alone />
         </div>
       )}
     </main>

@@ -1,27 +1,20 @@
 // The large text: at most two short rows, each as large as the width allows, so that it is read from where people stand.
 import type { CSSProperties } from 'react';
-import type { Screen } from '../../../guide/index.ts';
-import type { Procedure } from '../../../domain/procedure.ts';
+import type { Core, Screen } from '../../../guide/index.ts';
 
 type Text = Screen['large'][number];
 
 interface RowsProps {
   readonly rows: readonly string[];
   readonly language: string;
-  /** Further away, or beside the one that is read. */
-  readonly small?: boolean;
 }
 
 const LEAST = 12;
 
-export function Rows({ rows, language, small = false }: RowsProps) {
+export function Rows({ rows, language }: RowsProps) {
   const most = Math.max(LEAST, ...rows.map((row) => row.length));
   return (
-    <p
-      className={small ? 'g-rows small' : 'g-rows'}
-      lang={language}
-      style={{ '--most': most, '--rows': rows.length } as CSSProperties}
-    >
+    <p className="g-rows" lang={language} style={{ '--most': most, '--rows': rows.length } as CSSProperties}>
       {rows.map((row, index) => (
         // Two rows may say the same.
         <span key={`${index}-${row}`} className="g-row">
@@ -32,18 +25,29 @@ export function Rows({ rows, language, small = false }: RowsProps) {
   );
 }
 
-/** Whoever acts on what is shown: of a line that is watched, those who do its step. */
-export function actorsOf({ line }: Pick<Screen, 'line'>, { steps }: Procedure): readonly string[] {
-  const step = steps[line.step];
-  if (line.kind !== 'look' || !step) return line.for;
+/** Index of the step whose words stand there: after an interruption that of the line that is read again. */
+export function stepShown(
+  { phase, line }: Pick<Screen, 'phase' | 'line'>,
+  { lastAnswered, script }: Core,
+): number {
+  const again = phase === 'recap' && lastAnswered !== null ? script.lines[lastAnswered] : undefined;
+  return again?.step ?? line.step;
+}
+
+/** Whoever acts on what is shown: of a line that is watched or read again, those who do its step. */
+export function actorsOf(screen: Pick<Screen, 'phase' | 'line'>, core: Core): readonly string[] {
+  const { phase, line } = screen;
+  const step = core.script.setup.procedure.steps[stepShown(screen, core)];
+  if ((line.kind !== 'look' && phase !== 'recap') || !step) return line.for;
   return [step.who, ...(step.helper === undefined ? [] : [step.helper])];
 }
 
 const sameText = (a: Text, b: Text): boolean =>
   a.language === b.language && a.rows.join('\n') === b.rows.join('\n');
 
-/** One text per language, for the first of those who act on it. */
-export function textsFor(large: readonly Text[], people: readonly string[]): readonly Text[] {
+/** One text per language, for the first of those who act on it; a procedure may name no observer. */
+export function shownTo(large: readonly Text[], people: readonly string[]): readonly Text[] {
   const theirs = people.flatMap((person) => large.filter((one) => one.person === person));
-  return theirs.filter((one, index) => theirs.findIndex((other) => sameText(one, other)) === index);
+  const texts = theirs.length > 0 ? theirs : large.slice(0, 1);
+  return texts.filter((one, index) => texts.findIndex((other) => sameText(one, other)) === index);
 }

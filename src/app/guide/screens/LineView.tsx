@@ -2,7 +2,7 @@
 import type { Language } from '../../../words/index.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
-import { actorsOf, Rows, textsFor } from './Large.tsx';
+import { actorsOf, Rows, shownTo } from './Large.tsx';
 
 /** What was read before a line; what is only watched has no words of its own. */
 export function lineBefore(lines: Desk['state']['shown']['script']['lines'], at: number): number {
@@ -36,8 +36,8 @@ export function Line({ desk }: { readonly desk: Desk }) {
   const { screen, state, words } = desk;
   const { procedure } = state.shown.script.setup;
   const { phase, line, large, hold } = screen;
-  const actors = actorsOf(screen, procedure);
-  const texts = phase === 'stopped' || phase === 'emergency' ? large.slice(0, 1) : textsFor(large, actors);
+  const actors = actorsOf(screen, state.shown);
+  const texts = phase === 'stopped' || phase === 'emergency' ? large.slice(0, 1) : shownTo(large, actors);
   const reader = large.find(({ person }) =>
     procedure.people.some((one) => one.id === person && one.role === 'observer'),
   );
@@ -50,7 +50,7 @@ export function Line({ desk }: { readonly desk: Desk }) {
       {texts.map(({ person, rows, language }) => (
         <Rows key={person} rows={rows} language={language} />
       ))}
-      {watched && reader && <Rows rows={reader.rows} language={reader.language} small />}
+      {watched && reader && <p className="g-who">{reader.rows.join('. ')}.</p>}
       {answer !== undefined && phase === 'reading' && (
         <p className="g-answer">
           Answer: <b>“{answer}”</b>

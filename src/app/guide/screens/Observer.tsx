@@ -4,13 +4,14 @@ import { Link } from 'wouter';
 import type { Press } from '../../../guide/index.ts';
 import { type Words, wordsFor } from '../../../words/index.ts';
 import { type KeyMeaning, meaningOf, nextPress, steady } from '../shell/presses.ts';
+import { Scroll } from '../../parts/Scroll.tsx';
 import type { Run } from '../shell/runner.ts';
 import type { Desk, Panel as PanelName } from './desk.ts';
 import { Card } from './Emergency.tsx';
 import { Before, Line, lineBefore } from './LineView.tsx';
-import { Coverage, Over } from './Over.tsx';
+import { Coverage, Over, Wear } from './Over.tsx';
 import { Presses, Told } from './Presses.tsx';
-import { Strip } from './Strip.tsx';
+import { Notices, Strip } from './Strip.tsx';
 import { Offer, Suspects } from './Suspects.tsx';
 import { Owed, SourceOf, Times } from './Timers.tsx';
 import { useDisplays } from './useDisplays.ts';
@@ -62,6 +63,7 @@ function useKeys(act: (meaning: KeyMeaning, means: Means) => void): void {
 function useDesk(run: Run): Desk {
   const { state, screen } = useShown(run);
   const [panel, open] = useState<PanelName>('none');
+  const [tried, setTried] = useState<Desk['tried']>('seen');
   const counts = useRef(steady());
   const { setup } = state.shown.script;
   const observer = setup.procedure.people.find(({ role }) => role === 'observer')?.id ?? '';
@@ -72,12 +74,13 @@ function useDesk(run: Run): Desk {
   const press = useCallback(
     (what: Press, by?: string | null): void => {
       if (what.is !== 'stop' && !counts.current(performance.now())) return;
+      if (what.is === 'seen' || what.is === 'not-seen') setTried(what.is);
       if (by === undefined) run.press(what);
       else run.press(what, by);
     },
     [run],
   );
-  return { run, state, screen, words, press, panel, open };
+  return { run, state, screen, words, press, tried, panel, open };
 }
 
 export function Observer({ run }: { readonly run: Run }) {
@@ -114,44 +117,56 @@ export function Observer({ run }: { readonly run: Run }) {
     else if (meaning === 'wrong' && screen.presses.includes('slip')) open('wrong');
   };
   useKeys(act);
-  const waits = screen.owed.length > 0 && screen.line.kind === 'look';
+  const waits = screen.phase === 'reading' && screen.owed.length > 0 && screen.line.kind === 'look';
   return (
-    <>
-      <div className="g-observer">
-        <Strip desk={desk} />
-        <Times timers={screen.timers} guide={words.guide} />
-        {screen.refusal && (
-          <p role="alert" className="g-refusal">
-            {words.guide.refusals[screen.refusal]}
-          </p>
-        )}
-        {panel === 'none' && looking === undefined && <Line desk={desk} />}
+    <div className="g-observer">
+      <Strip desk={desk} />
+      <Times timers={screen.timers} guide={words.guide} />
+      {screen.refusal && (
+        <p role="alert" className="g-refusal">
+          {words.guide.refusals[screen.refusal]}
+        </p>
+      )}
+      <Scroll className="g-middle" label="What is on">
+        <Over desk={desk} />
         {panel === 'none' && looking !== undefined && (
           <Before desk={desk} at={looking} on={() => setBefore(undefined)} />
         )}
-        <Over desk={desk} />
-        {waits && panel === 'none' && <Owed owed={screen.owed} words={words} />}
-        <Presses desk={desk} next={panel === 'none' ? pressFor(name, 'touch') : undefined} />
-      </div>
-      {panel === 'none' && (
-        <div className="g-below">
-          <Offer desk={desk} />
-          <Card desk={desk} />
-          {screen.line.kind === 'all-round' && <Coverage desk={desk} />}
-          <Suspects desk={desk} />
-          <Told desk={desk} />
-          {screen.timers.map((timer) => (
-            <p key={timer.id}>
-              {words.guide.timers[timer.kind]}: <SourceOf spec={timer} words={words} />
-            </p>
-          ))}
-          {screen.outcome && (
-            <p className="g-outcome">
-              {words.guide.outcomes[screen.outcome]}.{' '}
-              <Link href={`/guide/${run.exit}/record`}>Its record</Link>
-            </p>
-          )}
-        </div>
+        {panel === 'none' && looking === undefined && (
+          <>
+            {screen.phase === 'offer' && <Offer desk={desk} />}
+            <Line desk={desk} />
+            {waits && <Owed owed={screen.owed} words={words} />}
+            <Below desk={desk} />
+          </>
+        )}
+      </Scroll>
+      <Presses desk={desk} next={panel === 'none' ? pressFor(name, 'touch') : undefined} />
+    </div>
+  );
+}
+
+/** What belongs to the line and need not be as large. */
+function Below({ desk }: { readonly desk: Desk }) {
+  const { screen, words, run } = desk;
+  return (
+    <>
+      <Suspects desk={desk} />
+      {screen.phase !== 'offer' && <Offer desk={desk} />}
+      <Card desk={desk} />
+      {screen.line.kind === 'all-round' && <Coverage desk={desk} />}
+      {screen.line.kind === 'inside' && <Wear desk={desk} />}
+      <Told desk={desk} />
+      <Notices desk={desk} />
+      {screen.timers.map((timer) => (
+        <p key={timer.id}>
+          {words.guide.timers[timer.kind]}: <SourceOf spec={timer} words={words} />
+        </p>
+      ))}
+      {screen.outcome && (
+        <p className="g-outcome">
+          {words.guide.outcomes[screen.outcome]}. <Link href={`/guide/${run.exit}/record`}>Its record</Link>
+        </p>
       )}
     </>
   );

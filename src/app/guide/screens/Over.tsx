@@ -3,6 +3,8 @@ import type { Desk } from './desk.ts';
 import { Emergencies } from './Emergency.tsx';
 import { Handover, More } from './More.tsx';
 import { Early, Write, Wrong } from './Panels.tsx';
+import { SourceOf } from './Timers.tsx';
+import { useNow } from './useRun.ts';
 
 export function Over({ desk }: { readonly desk: Desk }) {
   const { panel, words, press, open } = desk;
@@ -36,7 +38,7 @@ export function Over({ desk }: { readonly desk: Desk }) {
           label="Reason (no names)"
           button="Record it and go in"
           close={close}
-          write={(reason) => press({ is: 'seen', reason })}
+          write={(reason) => press({ is: desk.tried, reason })}
         />
       );
     default:
@@ -63,6 +65,37 @@ export function Coverage({ desk }: { readonly desk: Desk }) {
           );
         })}
       </ul>
+    </section>
+  );
+}
+
+/** How long the wearer has been in the room, and what is published of limits where the unit has set none. */
+export function Wear({ desk }: { readonly desk: Desk }) {
+  const { screen, state, words } = desk;
+  const { entered } = state.shown;
+  const now = useNow(entered !== null && !state.shown.ended);
+  const minutes = entered === null ? 0 : Math.floor((now - entered) / 60_000);
+  const { limit, published } = screen.wear;
+  return (
+    <section aria-label="Time in the suit">
+      {entered !== null && (
+        <p>
+          In the room since {new Date(entered).toLocaleTimeString()}: <b className="g-left">{minutes} min</b>
+        </p>
+      )}
+      {limit ? (
+        <p>
+          Limit of the unit: {limit.limitMinutes} min <span className="g-source">{limit.source}</span>
+        </p>
+      ) : (
+        <ul>
+          {published.map((id) => (
+            <li key={id}>
+              {words.evidence(id).says} <SourceOf spec={{ evidence: id }} words={words} />
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

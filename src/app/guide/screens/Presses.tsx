@@ -12,52 +12,56 @@ export function Presses({ desk, next }: { readonly desk: Desk; readonly next: Pr
   const question = line.question;
   return (
     <div className="g-presses">
-      {next && (
-        <Act kind="main" keys="PageDown" press={() => press(next)}>
-          {guide.presses[next.is]}
-        </Act>
-      )}
-      {has('resume') && (
-        <Act kind="main" keys="r" press={() => press({ is: 'resume' })}>
-          {guide.presses.resume}
-        </Act>
-      )}
-      {has('return') && (
-        <Act kind={next ? 'plain' : 'main'} keys="r" press={() => press({ is: 'return' })}>
-          {guide.presses.return}
-        </Act>
-      )}
-      {has('answer') &&
-        question !== undefined &&
-        REPLIES.map((reply) => (
-          <Act
-            key={reply}
-            kind={reply === 'no' ? 'plain' : 'wrong'}
-            press={() => press({ is: 'answer', question, reply })}
-          >
-            {guide.replies[reply]}
+      <div className="g-presses-next">
+        {next && (
+          <Act kind="main" keys="PageDown" press={() => press(next)}>
+            {guide.presses[next.is]}
           </Act>
-        ))}
-      {has('start-timer') && next?.is !== 'start-timer' && (
-        <Act press={() => press({ is: 'start-timer' })}>{guide.presses['start-timer']}</Act>
-      )}
-      {has('not-seen') && (
-        <Act keys="o" press={() => press({ is: 'not-seen' })}>
-          {guide.presses['not-seen']}
-        </Act>
-      )}
-      {has('go-on') && <Act press={() => press({ is: 'go-on' })}>{guide.presses['go-on']}</Act>}
-      {has('slip') && (
-        <Act kind="wrong" keys="w" press={() => open('wrong')}>
-          Something went wrong
-        </Act>
-      )}
-      {has('go-early') && <Act press={() => open('early')}>{guide.presses['go-early']}</Act>}
-      {has('emergency') && (
-        <Act kind="wrong" keys="e" press={() => open('emergencies')}>
-          {guide.presses.emergency}
-        </Act>
-      )}
+        )}
+        {has('resume') && (
+          <Act kind="main" keys="r" press={() => press({ is: 'resume' })}>
+            {guide.presses.resume}
+          </Act>
+        )}
+        {has('return') && (
+          <Act kind={next ? 'plain' : 'main'} keys="r" press={() => press({ is: 'return' })}>
+            {guide.presses.return}
+          </Act>
+        )}
+      </div>
+      <div className="g-presses-more">
+        {has('answer') &&
+          question !== undefined &&
+          REPLIES.map((reply) => (
+            <Act
+              key={reply}
+              kind={reply === 'no' ? 'plain' : 'wrong'}
+              press={() => press({ is: 'answer', question, reply })}
+            >
+              {guide.replies[reply]}
+            </Act>
+          ))}
+        {has('start-timer') && next?.is !== 'start-timer' && (
+          <Act press={() => press({ is: 'start-timer' })}>{guide.presses['start-timer']}</Act>
+        )}
+        {has('not-seen') && (
+          <Act keys="o" press={() => press({ is: 'not-seen' })}>
+            {guide.presses['not-seen']}
+          </Act>
+        )}
+        {has('go-on') && <Act press={() => press({ is: 'go-on' })}>{guide.presses['go-on']}</Act>}
+        {has('slip') && (
+          <Act kind="wrong" keys="w" press={() => open('wrong')}>
+            Something went wrong
+          </Act>
+        )}
+        {has('go-early') && <Act press={() => open('early')}>{guide.presses['go-early']}</Act>}
+        {has('emergency') && (
+          <Act kind="wrong" keys="e" press={() => open('emergencies')}>
+            {guide.presses.emergency}
+          </Act>
+        )}
+      </div>
       {has('stop') && (
         <Act kind="stop" keys="s" press={() => press({ is: 'stop' })}>
           {guide.presses.stop}

@@ -8,7 +8,7 @@ import type { StaffState } from '../../../versions/staff.ts';
 import { useBook } from '../../journal/useBook.ts';
 import { OneOf } from '../../parts/Choices.tsx';
 import { words } from '../../words.ts';
-import { keeper, startExit, type Started } from '../shell/rooms.ts';
+import { keeper, replayed, startExit, type Started } from '../shell/rooms.ts';
 import { type Choice, useChoices } from './choices.ts';
 import { ScreenFit } from './ScreenFit.tsx';
 import { peopleFrom } from './people.ts';
@@ -39,6 +39,13 @@ interface Asked {
   readonly after: string | null;
 }
 
+/** For how long the wearer has been in the suit, by the donning that it was. */
+async function suitSince(donning: string): Promise<{ readonly inSuit?: number }> {
+  const state = await replayed(donning);
+  const entered = typeof state === 'string' ? null : state.core.entered;
+  return entered === null ? {} : { inSuit: Math.max(0, Math.round((Date.now() - entered) / 1000)) };
+}
+
 /** The exit that began, or why it did not, in words. */
 async function begun(asked: Asked): Promise<{ readonly exit?: string; readonly wrong: string }> {
   const { filled, staff, choice, mode, unit, after } = asked;
@@ -49,7 +56,7 @@ async function begun(asked: Asked): Promise<{ readonly exit?: string; readonly w
   keeper.keepUnit(unit);
   const { text, fileName, approval } = choice;
   const how: Mode = { is: mode, ...(approval ? { approval } : {}) };
-  const visit = after === null ? {} : { visit: after };
+  const visit = after === null ? {} : { visit: after, ...(await suitSince(after)) };
   const started = startExit({ text, fileName, mode: how, unit, people, room, ...visit });
   return 'exit' in started ? { exit: started.exit, wrong: '' } : { wrong: wrongText(started) };
 }

@@ -1,5 +1,6 @@
 // The strip over the line: drill or exit, where one is, who is who, what is saved, and what the device does and does not do.
 import { Link } from 'wouter';
+import type { NoticeId } from '../../../domain/guiding.ts';
 import { memberText } from '../../../versions/staff.ts';
 import { useBook } from '../../journal/useBook.ts';
 import { turnLight, useLight } from '../shell/light.ts';
@@ -25,14 +26,24 @@ function Saved({ desk }: { readonly desk: Desk }) {
 function Voice({ desk }: { readonly desk: Desk }) {
   const speech = desk.run.speech();
   return (
-    <>
-      <Act pressed={speech === 'off'} press={() => desk.run.mute(speech !== 'off')}>
-        Voice off
-      </Act>
-      {speech === 'no-voice' && (
-        <span className="g-missing">No voice for this language here: read it yourself</span>
-      )}
-    </>
+    <Act pressed={speech === 'off'} press={() => desk.run.mute(speech !== 'off')}>
+      Voice off
+    </Act>
+  );
+}
+
+/** What stands over every line; the other notices stand below it. */
+const URGENT: readonly NoticeId[] = ['unapproved', 'invented', 'does-not-fit', 'left-bare'];
+
+export function Notices({ desk }: { readonly desk: Desk }) {
+  const { screen, words } = desk;
+  const below = screen.notices.filter((notice) => notice !== 'drill' && !URGENT.includes(notice));
+  return (
+    <ul className="plain g-notices" aria-label="More notices">
+      {below.map((notice) => (
+        <li key={notice}>{words.guide.notices[notice]}</li>
+      ))}
+    </ul>
   );
 }
 
@@ -49,37 +60,42 @@ export function Strip({ desk }: { readonly desk: Desk }) {
   ] as const;
   return (
     <header className="g-strip">
-      {screen.drill && <p className="g-drill">{words.guide.notices.drill}</p>}
-      <h1>
-        {script.setup.procedure.title} <span className="g-room">Room {room}</span>
-      </h1>
-      <p className="g-step">
-        Step {screen.step} of {screen.steps}
-      </p>
-      <Saved desk={desk} />
-      <p className="g-people">
-        {roles.map(([role, person]) => (
-          <span key={role + person}>
-            {role}: {memberText(staff, person)}{' '}
-          </span>
-        ))}
-      </p>
+      <div className="g-strip-text">
+        {screen.drill && <p className="g-drill">{words.guide.notices.drill}</p>}
+        <h1>
+          {script.setup.procedure.title} <span className="g-room">Room {room}</span>
+        </h1>
+        <p className="g-step">
+          Step {screen.step} of {screen.steps}
+        </p>
+        <Saved desk={desk} />
+        <p className="g-people">
+          {roles.map(([role, person]) => (
+            <span key={role + person}>
+              {role}: {memberText(staff, person)}{' '}
+            </span>
+          ))}
+        </p>
+        {desk.run.speech() === 'no-voice' && (
+          <p className="g-missing">No voice for this language here: read it yourself.</p>
+        )}
+        {!held && !state.shown.ended && <p className="g-missing">This screen may go dark by itself.</p>}
+        <ul className="plain g-notices" aria-label="Notices">
+          {screen.notices
+            .filter((notice) => URGENT.includes(notice))
+            .map((notice) => (
+              <li key={notice}>{words.guide.notices[notice]}</li>
+            ))}
+        </ul>
+      </div>
       <div className="g-acts">
         <Act pressed={light === 'night'} press={turnLight}>
           Night
         </Act>
         <Voice desk={desk} />
         <Act press={() => open('more')}>More</Act>
-        {!held && !state.shown.ended && <span className="g-missing">This screen may go dark by itself</span>}
         <Link href="/guide">All exits</Link>
       </div>
-      <ul className="plain g-notices" aria-label="Notices">
-        {screen.notices
-          .filter((notice) => notice !== 'drill')
-          .map((notice) => (
-            <li key={notice}>{words.guide.notices[notice]}</li>
-          ))}
-      </ul>
     </header>
   );
 }

@@ -1,6 +1,7 @@
 // After a slip: which surfaces are suspect now, in words, and the other way on that was found, with its barriers before and
 // after; taken, or not taken with a reason.
-import { stepLabels } from './way.ts';
+import type { Way } from '../shell/result.ts';
+import { changesOf } from './way.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
 
@@ -37,28 +38,42 @@ export function Suspects({ desk }: { readonly desk: Desk }) {
   );
 }
 
+/** The search of this page says more than the guide asks: which places are harder to reach. */
+const gainsOf = (continuation: Partial<Way>): Way['gains'] => continuation.gains ?? [];
+
 export function Offer({ desk }: { readonly desk: Desk }) {
   const { words, screen, state, press, open } = desk;
   const { offer } = screen;
   if (!offer) return null;
   const { barriers, steps } = offer.continuation;
   const { procedure } = state.shown.script.setup;
+  const gains = gainsOf(offer.continuation);
   return (
     <section className="g-offer" aria-label="Another way on">
       <h2>{words.guide.offer(words.barriers(barriers.before), words.barriers(barriers.after))}</h2>
-      <ol>
-        {stepLabels(procedure, offer.done, steps, words).map(({ id, label, fresh }) => (
+      <ul>
+        {changesOf(procedure, offer.done, steps, words).map(({ id, label, what, after }) => (
           <li key={id}>
-            {label} {fresh && <b>(new or moved)</b>}
+            <b>{what}</b>: {label}
+            {after !== undefined && <span>, after: {after}</span>}
           </li>
         ))}
-      </ol>
+      </ul>
       <div className="g-acts">
         <Act kind="main" press={() => press({ is: 'accept' })}>
           {words.guide.presses.accept}
         </Act>
         <Act press={() => open('decline')}>{words.guide.presses.decline}</Act>
       </div>
+      {gains.length > 0 && <p>Harder to reach this way, as read and this way:</p>}
+      <ul>
+        {gains.slice(0, MOST).map(({ surface, before, after }) => (
+          <li key={surface}>
+            {words.surface(procedure, surface)}: {words.barriers(before)} → <b>{words.barriers(after)}</b>
+          </li>
+        ))}
+      </ul>
+      {gains.length > MOST && <p>And {gains.length - MOST} more.</p>}
     </section>
   );
 }

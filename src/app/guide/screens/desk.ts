@@ -14,6 +14,8 @@ export interface Desk {
   readonly words: Words;
   /** Records, unless it comes too soon behind the last one. */
   readonly press: (press: Press, by?: string | null) => void;
+  /** The answer that was tried last: one that is refused for want of a reason is given again with it. */
+  readonly tried: 'seen' | 'not-seen';
   readonly panel: Panel;
   readonly open: (panel: Panel) => void;
 }

@@ -20,6 +20,10 @@ export interface DisplayView {
     | 'notices'
     | 'saving'
   >;
+  /** Names of those who act on it. */
+  readonly actors: readonly string[];
+  /** Index of the step whose words stand there. */
+  readonly at: number;
   readonly display: Script['setup']['unit']['display'];
   readonly procedure: Procedure;
   readonly light: Light;
@@ -32,7 +36,13 @@ export type LinkMessage =
   | { readonly is: 'hello' }
   | { readonly is: 'stop'; readonly role: Role };
 
-export function displayView(screen: Screen, { shown }: State, light: Light): DisplayView {
+/** `who`: those who act, and the step whose words stand there. */
+export function displayView(
+  screen: Screen,
+  { shown }: State,
+  light: Light,
+  who: Pick<DisplayView, 'actors' | 'at'>,
+): DisplayView {
   const { phase, drill, fit, line, step, steps, large, timers, signals, hold, notices, saving } = screen;
   return {
     screen: {
@@ -49,6 +59,7 @@ export function displayView(screen: Screen, { shown }: State, light: Light): Dis
       notices,
       saving,
     },
+    ...who,
     display: shown.script.setup.unit.display,
     procedure: shown.script.setup.procedure,
     light,

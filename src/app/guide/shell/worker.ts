@@ -3,8 +3,9 @@ import { expose } from 'comlink';
 import { analyse } from '../../../check/analysis.ts';
 import { isTangled } from '../../../check/limits.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
+import { continueFrom } from '../../../order/continue.ts';
 import { type Board, boardOf, worstOf } from '../../model/board.ts';
-import type { Guider } from './result.ts';
+import type { Guider, Way, WayQuestion } from './result.ts';
 
 function worstBoard(procedure: Procedure): Board | undefined {
   try {
@@ -20,9 +21,29 @@ function worstBoard(procedure: Procedure): Board | undefined {
   }
 }
 
+const least = (barriers: readonly (number | null)[]): number | null => {
+  const finite = barriers.filter((one) => one !== null);
+  return finite.length > 0 ? Math.min(...finite) : null;
+};
+
+/** The best way on that was found; null where it is the rest as written, or cannot be worked out exactly. */
+function wayOn({ procedure, done, known }: WayQuestion): Way | null {
+  try {
+    const { kept, steps, barriers } = continueFrom(procedure, done, known);
+    if (kept) return null;
+    const [before, after] = [barriers.map((one) => one.asWritten), barriers.map((one) => one.proposed)];
+    const gains = barriers
+      .filter(({ asWritten, proposed }) => asWritten !== proposed)
+      .map(({ surface, asWritten, proposed }) => ({ surface, before: asWritten, after: proposed }));
+    return { id: `way-${done}`, steps, barriers: { before: least(before), after: least(after) }, gains };
+  } catch (error) {
+    if (isTangled(error)) return null;
+    throw error;
+  }
+}
+
 const guider: Guider = {
-  // No search for another way on is to be had yet: the rest goes on as it is written.
-  way: () => Promise.resolve(null),
+  way: (question) => Promise.resolve(wayOn(question)),
   board: (procedure) => Promise.resolve(worstBoard(procedure)),
 };
 

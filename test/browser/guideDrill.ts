@@ -1,0 +1,152 @@
+// A drill in a real browser for guide.spec.ts: how it is begun, read on with the plainest press, and what the journal holds of it.
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Locator, type Page } from '@playwright/test';
+
+/** Longer than a bounce, shorter than any time that is kept. */
+const PAUSE = 600;
+/** Longer than the longest time of a step. */
+const LONG = 16 * 60_000;
+
+export const line = (page: Page): Locator => page.getByRole('region', { name: 'The line', exact: true });
+export const button = (page: Page, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: true });
+export const next = (page: Page): Locator => page.locator('.g-presses-next button').first();
+
+/** Time goes on by itself, and further when it is told to. */
+export const pause = async (page: Page): Promise<void> => page.clock.fastForward(PAUSE);
+
+export async function fill(page: Page, procedure: string, room = 'Red 1'): Promise<void> {
+  await page.goto(`/guide?procedure=${procedure}`);
+  const field = (name: string): Locator => page.getByRole('textbox', { name });
+  await field('Wearer').fill('ab');
+  await field('Observer').fill('CD');
+  await field('Assistant').fill('EF');
+  await field('Room').fill(room);
+}
+
+/** Begins a drill by click; returns its id. */
+export async function begin(page: Page, procedure: string, room?: string): Promise<string> {
+  await fill(page, procedure, room);
+  await button(page, 'Begin the drill').click();
+  await expect(line(page)).toBeVisible();
+  return new URL(page.url()).pathname.split('/').at(-1) ?? '';
+}
+
+export interface Hands {
+  readonly confirm: (page: Page) => Promise<void>;
+  readonly no: (page: Page) => Promise<void>;
+}
+
+const tap = async (target: Locator): Promise<void> => target.tap();
+
+export const TOUCH: Hands = {
+  confirm: async (page) => tap(next(page)),
+  no: async (page) => tap(button(page, 'No')),
+};
+export const PEDAL: Hands = {
+  confirm: async (page) => page.keyboard.press('PageDown'),
+  no: async (page) => page.keyboard.press('n'),
+};
+
+/** What stands on the screen now, to see that it moved. */
+export const shown = async (page: Page): Promise<string> =>
+  page.locator('.g-observer').evaluate((screen) => {
+    const text = (part: string): string => screen.querySelector(part)?.textContent ?? '';
+    return [text('.g-step'), text('.g-line'), text('.g-presses-next'), text('.g-presses-more')].join('|');
+  });
+
+/** One press on, and until the screen has moved. A time that is started is let pass. */
+export async function onward(page: Page, hands: Hands): Promise<void> {
+  // After a crash a time may still run.
+  const waits = (await next(page).count()) === 0 && (await button(page, 'Not sure').count()) === 0;
+  if (waits) {
+    await page.clock.fastForward(LONG);
+    await expect(next(page)).toBeVisible();
+  }
+  const before = await shown(page);
+  const starts = (await next(page).count()) > 0 && (await next(page).textContent()) === 'Start the time';
+  if ((await button(page, 'Not sure').count()) > 0) await hands.no(page);
+  else await hands.confirm(page);
+  await expect.poll(async () => shown(page), { intervals: [20, 50, 100] }).not.toBe(before);
+  await expect(page.locator('.g-saved')).not.toContainText('Saving');
+  if (starts) {
+    await page.clock.fastForward(LONG);
+    await expect(button(page, 'Seen: as read')).toBeVisible();
+  } else await pause(page);
+}
+
+/** Reads on until this step is read. */
+export async function onwardTo(page: Page, hands: Hands, step: number): Promise<void> {
+  const there = async (): Promise<boolean> => (await shown(page)).startsWith(`Step ${step} of`);
+  for (let turn = 0; turn < 200; turn += 1) {
+    if (await there()) return;
+    await onward(page, hands);
+  }
+  throw new Error(`step ${step} was not reached`);
+}
+
+interface Row {
+  readonly kind: string;
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** The entries of an exit as they lie in the browser's database, in their order. */
+export async function entriesOf(page: Page, exit: string): Promise<readonly Row[]> {
+  const texts = await page.evaluate(
+    async () =>
+      new Promise<readonly string[]>((resolve, reject) => {
+        const opening = indexedDB.open('doffline-journal');
+        opening.addEventListener('error', () => reject(new Error('no journal')));
+        opening.addEventListener('success', () => {
+          const all = opening.result.transaction('entries').objectStore('entries').getAll();
+          all.addEventListener('success', () => {
+            opening.result.close();
+            resolve((all.result as { text: string }[]).map(({ text }) => text));
+          });
+        });
+      }),
+  );
+  return texts
+    .map((text) => JSON.parse(text) as Row)
+    .filter(({ body }) => body.exit === exit || body.visit === exit || body.id === exit);
+}
+
+/** What was answered, line by line. */
+export const answeredIn = (rows: readonly Row[]): readonly unknown[] =>
+  rows.filter(({ kind }) => kind === 'exit.line-confirmed').map(({ body }) => body.line);
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Light on dark is read as well as dark on light. */
+export async function hasContrast(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
+  expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html.slice(0, 160)))).toEqual([]);
+}
+
+/** No violation of the accessibility rules, nothing wider than the screen, nothing too small for a gloved finger. */
+export async function keepsToTheRules(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
+  expect(
+    violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' ')}`),
+  ).toEqual([]);
+  const wide = await page.evaluate(
+    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+  );
+  expect(wide).toBeLessThanOrEqual(0);
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll('.g-page :is(button, select, input, a)')]
+      .map((target) => ({ high: target.getBoundingClientRect().height, text: target.textContent }))
+      .filter(({ high }) => high > 0 && high < 63.5)
+      .map(({ high, text }) => `${text}: ${high}`),
+  );
+  expect(small).toEqual([]);
+}
+
+export function complaintsOf(page: Page): readonly string[] {
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  return complaints;
+}
