@@ -7,6 +7,7 @@ import { availableParallelism, loadavg } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { bundle } from '../scripts/bundle.mjs';
 
 /** @typedef {{ name: string, samples: number[], unit: string, goal?: string, note?: string }} Row */
 /** @typedef {{ rows: Row[], notes: string[], missing?: string }} Report */
@@ -25,10 +26,16 @@ const BENCHES = {
   spin: 1,
   memory: 3,
   journal: 1,
+  load: 1,
+  kills: 1,
 };
+
+/** Those that need the server as a program of its own. */
+const SERVED = ['load', 'kills'];
 
 /** @param {string} name */
 async function bundled(name) {
+  if (SERVED.includes(name)) await bundle('serve');
   const outfile = join(ROOT, 'dist', 'bench', `${name}.mjs`);
   mkdirSync(dirname(outfile), { recursive: true });
   await build({

@@ -10,6 +10,7 @@ import type { Log } from './log.ts';
 import type { Metrics } from './metrics.ts';
 import type { Reach } from './reach.ts';
 import { Refusal } from './refusal.ts';
+import type { Sights } from './seen.ts';
 import type { Account } from './store/accounts.ts';
 import type { Device } from './store/devices.ts';
 import type { Database } from './store/sql.ts';
@@ -21,6 +22,7 @@ export interface Context {
   readonly limits: Limits;
   readonly log: Log;
   readonly metrics: Metrics;
+  readonly sights: Sights;
   /** Undefined where the server was started without them. */
   readonly healthKeys: HealthKeys | undefined;
   /** Who shows this may read the counts; undefined: this machine alone. */

@@ -4,6 +4,7 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import { getRequestListener } from '@hono/node-server';
 import { PROBLEMS } from '../api/problems.ts';
 import type { Context } from './context.ts';
+import { gathered } from './gather.ts';
 import { SECURITY_HEADERS } from './headers.ts';
 import { type Arrived, apiOf } from './interface.ts';
 import { logRequest } from './log.ts';
@@ -77,7 +78,8 @@ function interfaceListener(context: Context, arrived: WeakMap<IncomingMessage, A
 /** `page` answers for the built page. */
 export function frontOf(context: Context, page: Listener): Front {
   const arrived = new WeakMap<IncomingMessage, Arrived>();
-  const answer = interfaceListener(context, arrived);
+  const journal = { ...context.journal, append: gathered(context.journal.append) };
+  const answer = interfaceListener({ ...context, journal }, arrived);
   let stopping = false;
   const listener: Listener = (request, response) => {
     const trace = newTrace();

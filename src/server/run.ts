@@ -66,13 +66,14 @@ function closed(server: HttpServer | HttpsServer, lastMs: number): Promise<void>
 
 /** Accepts nothing more, finishes what is under way, closes the stores. */
 export async function stopped(
-  { journal, records }: Pick<Context, 'journal' | 'records'>,
+  { journal, records, sights }: Pick<Context, 'journal' | 'records' | 'sights'>,
   front: Front,
   servers: readonly (HttpServer | HttpsServer)[],
   lastMs = LAST_MS,
 ): Promise<void> {
   front.stop();
   await Promise.all(servers.map((server) => closed(server, lastMs)));
+  await sights.write();
   await journal.close();
   await records.close();
 }

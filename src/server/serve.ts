@@ -22,6 +22,7 @@ import { blockList, type Reach } from './reach.ts';
 import { readRequest, type ServeRequest } from './request.ts';
 import { listening, serverFor, stopped } from './run.ts';
 import { newCode } from './secrets.ts';
+import { sightsIn } from './seen.ts';
 import { makeDemo, type Person } from './setup.ts';
 import { startText } from './startText.ts';
 import { pageListener } from './static.ts';
@@ -71,13 +72,15 @@ async function open(place: JournalPlace, world: World, log: Log, reach: () => Re
   const healthKeys = readHealthKeys(world.env.DOFFLINE_HEALTH_KEY);
   const journal = await openJournal(place);
   try {
+    const records = await openRecords(place);
     return {
-      records: await openRecords(place),
+      records,
       journal,
       clock: () => new Date(),
       limits: newLimits(),
       log,
       metrics: newMetrics(),
+      sights: sightsIn(records, log),
       healthKeys,
       metricsToken: world.env.DOFFLINE_METRICS_TOKEN || undefined,
       reach,

@@ -18,6 +18,7 @@ import { newLog } from '../../src/server/log.ts';
 import { newMetrics } from '../../src/server/metrics.ts';
 import { LOOPBACK_NAMES, type Reach } from '../../src/server/reach.ts';
 import { listening, type Patience, serverFor, stopped } from '../../src/server/run.ts';
+import { sightsIn } from '../../src/server/seen.ts';
 import { pageListener } from '../../src/server/static.ts';
 import { openRecords } from '../../src/server/store/open.ts';
 import type { Database } from '../../src/server/store/sql.ts';
@@ -70,12 +71,15 @@ export async function start(options: Options = {}): Promise<Running> {
     lasting: false,
     ...options.reach,
   });
+  const records = options.records ?? (await openRecords(place));
+  const log = newLog({ write: (line) => void lines.push(line) });
   const context: Context = {
-    records: options.records ?? (await openRecords(place)),
+    records,
+    sights: sightsIn(records, log),
     journal: options.journal ?? (await openJournal(place)),
     clock: () => new Date(Date.now() + later),
     limits: newLimits(),
-    log: newLog({ write: (line) => void lines.push(line) }),
+    log,
     metrics: newMetrics(),
     healthKeys: readHealthKeys('healthKey' in options ? options.healthKey : HEALTH_KEY),
     metricsToken: options.metricsToken,

@@ -15,7 +15,6 @@ import {
   findDevice,
   listDevices,
   noteRevocation,
-  noteSeen,
   type Offer,
   revoke,
   unclaimPairing,
@@ -49,9 +48,11 @@ async function stateOf(
 type DeviceRoute = 'list-devices' | 'revoke-device' | 'offer-pairing' | 'pair' | 'read-device';
 
 export const deviceRoutes: Pick<Handlers, DeviceRoute> = {
-  'list-devices': async ({ context }) => ({
-    devices: (await listDevices(context.records)).map(
-      ({ id, label, role, pairedAt, revokedAt, seenAt, clockOffset }) => ({
+  'list-devices': async ({ context }) => {
+    await context.sights.write();
+    const all = await listDevices(context.records);
+    return {
+      devices: all.map(({ id, label, role, pairedAt, revokedAt, seenAt, clockOffset }) => ({
         id,
         label,
         role,
@@ -59,9 +60,9 @@ export const deviceRoutes: Pick<Handlers, DeviceRoute> = {
         revokedAt,
         seenAt,
         clockOffset,
-      }),
-    ),
-  }),
+      })),
+    };
+  },
 
   'offer-pairing': async (call) => {
     const { context, body, now } = call;
@@ -100,7 +101,7 @@ export const deviceRoutes: Pick<Handlers, DeviceRoute> = {
     const device = deviceOf(call);
     const { sentAt } = call.query;
     const state = await stateOf(call, device, sentAt);
-    await noteSeen(call.context.records, device, state.time.offset, call.now);
+    call.context.sights.note(device, state.time.offset, call.now);
     return state;
   },
 

@@ -163,9 +163,12 @@ export async function accountOfSession(
     before(now, IDLE_MS),
     before(now, AGE_MS),
   );
+  // Where that cannot be noted the session ends sooner; what was asked for is answered all the same.
   if (row && row.seen_at < before(now, SEEN_MS))
-    await database.write(({ run }) =>
-      run('update @session set seen_at = ? where token = ?', now.toISOString(), fingerprint(token)),
-    );
+    await database
+      .write(({ run }) =>
+        run('update @session set seen_at = ? where token = ?', now.toISOString(), fingerprint(token)),
+      )
+      .catch(() => undefined);
   return row && accountOf(row);
 }

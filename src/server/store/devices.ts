@@ -2,7 +2,7 @@
 // two tablets never get one device.
 import type { Role } from '../../api/roles.ts';
 import { fingerprint, newToken } from '../secrets.ts';
-import type { Database, Sql } from './sql.ts';
+import type { Sql } from './sql.ts';
 
 export interface Device {
   readonly id: string;
@@ -143,31 +143,19 @@ export const revoke = (sql: Sql, device: string, now: Date): Promise<number> =>
 export const noteRevocation = (sql: Sql, device: string): Promise<number> =>
   sql.run('update @device set revocation_noted = 1 where id = ?', device);
 
-/** How exact `seen_at` is. */
-const SEEN_MS = 60_000;
-/** A clock that moved by less than this is not written down again. */
-const OFFSET_MS = 1000;
-
-/** Notes that a device was there, and its clock; only when that is news. */
-export async function noteSeen(
-  database: Database,
-  device: Device,
-  offset: number | null,
-  now: Date,
-): Promise<void> {
-  const late = device.seenAt === null || now.getTime() - Date.parse(device.seenAt) >= SEEN_MS;
-  const moved =
-    offset !== null && (device.clockOffset === null || Math.abs(offset - device.clockOffset) >= OFFSET_MS);
-  if (!late && !moved) return;
-  await database.write(({ run }) =>
-    run(
-      'update @device set seen_at = ?, clock_offset = coalesce(?, clock_offset) where id = ?',
-      now.toISOString(),
-      offset,
-      device.id,
-    ),
-  );
+export interface Sight {
+  readonly at: string;
+  readonly offset: number | null;
 }
+
+/** A device that said nothing of its clock keeps what it said before. */
+export const setSeen = (sql: Sql, device: string, { at, offset }: Sight): Promise<number> =>
+  sql.run(
+    'update @device set seen_at = ?, clock_offset = coalesce(?, clock_offset) where id = ?',
+    at,
+    offset,
+    device,
+  );
 
 export const noteOffset = (sql: Sql, device: string, offset: number): Promise<number> =>
   sql.run('update @device set noted_offset = ? where id = ?', offset, device);
