@@ -41,7 +41,7 @@ export function findsAt(procedure: Procedure, step: number): readonly Offered[] 
 
 /** Whether a circumstance of the start is about one of these items: `wearer.goggles.strap`, `wearer.outer-gloves`. */
 const about = ({ on }: BasicEvent, items: readonly string[]): boolean =>
-  on !== undefined && on.split('.').some((word) => items.includes(word));
+  on?.split('.').some((word) => items.includes(word)) ?? false;
 
 /** The events that 'too short a time' means at a step: too short a contact, else a rub that missed a spot. */
 export function tooShortAt(procedure: Procedure, step: number): readonly string[] {

@@ -134,20 +134,20 @@ describe('the state is that of the reference engine', () => {
 
 describe('the suit of the invented unit', () => {
   const given = procedureOf('larkmoor-suit-doffing-v2.yaml');
-  const after = (id: string): number => given.steps.findIndex((step) => step.id === id) + 1;
+  const stepsTo = (id: string): number => given.steps.findIndex((step) => step.id === id) + 1;
   const HAPPENED = 'rub-boot-covers:omitted-hygiene';
   /** As the guide records it: what could be seen and was not did not happen. */
   const KNOWN: KnownOfExit = {
     happened: [HAPPENED],
     excluded: compile(given, 'enveloped')
       .plan.events.filter(
-        ({ key, step, visible }) => key !== HAPPENED && visible && step < after('rub-boot-covers'),
+        ({ key, step, visible }) => key !== HAPPENED && visible && step < stepsTo('rub-boot-covers'),
       )
       .map(({ key }) => key),
   };
 
   test('hygiene that was left out is made up for at once', () => {
-    const found = continueFrom(given, after('rub-boot-covers'), KNOWN);
+    const found = continueFrom(given, stepsTo('rub-boot-covers'), KNOWN);
     expect(found.kept).toBe(false);
     expect(found.changes.map(({ what, step }) => [what, step.action, step.who])).toEqual([
       ['new', 'sanitise', 'wearer'],
@@ -158,14 +158,14 @@ describe('the suit of the invented unit', () => {
   });
 
   test('the same every time, and cut short it still answers', () => {
-    const [one, other] = [1, 2].map(() => continueFrom(given, after('rub-boot-covers'), KNOWN));
+    const [one, other] = [1, 2].map(() => continueFrom(given, stepsTo('rub-boot-covers'), KNOWN));
     expect(one).toEqual(other);
-    const none = continueFrom(given, after('rub-boot-covers'), KNOWN, { tried: 0 });
+    const none = continueFrom(given, stepsTo('rub-boot-covers'), KNOWN, { tried: 0 });
     expect([none.kept, none.tried]).toEqual([true, 0]);
   });
 
   test('contamination that no slip tells of counts, and is dealt with', () => {
-    const done = after('rub-inner');
+    const done = stepsTo('rub-inner');
     const taints = ['left', 'right'].map((side) => ({
       step: done - 1,
       surface: `wearer.inner-gloves.${side}.outside`,

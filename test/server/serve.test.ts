@@ -39,7 +39,14 @@ async function failing(asked: object, env: Readonly<Record<string, string>> = {}
   let err = '';
   const status = await serve(
     { port: 0, ...asked },
-    { env, page: program.page, out: () => undefined, err: (text) => void (err += text) },
+    {
+      env,
+      page: program.page,
+      out: () => undefined,
+      err: (text) => {
+        err += text;
+      },
+    },
   );
   return { status, err };
 }

@@ -82,6 +82,7 @@ function Record({ found: { head, entries, state } }: { readonly found: Found }) 
       <h2>What stands out</h2>
       <ul>
         {out.map(({ at, text }, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a record is never reordered, and two lines of it may say the same
           <li key={`${index}-${at}`}>{text}</li>
         ))}
         {out.length === 0 && <li>{words.guide.outcomes['no-deviation-seen']}</li>}
@@ -89,6 +90,7 @@ function Record({ found: { head, entries, state } }: { readonly found: Found }) 
       <h2>Everything, in its order</h2>
       <ol className="g-record">
         {lines.map(({ at, text }, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: as above
           <li key={`${index}-${at}`}>
             <time dateTime={at}>{new Date(at).toLocaleTimeString()}</time> {text}
           </li>

@@ -97,22 +97,13 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   };
 
   function perform(effect: Effect): void {
-    switch (effect.do) {
-      case 'append':
-        return append(effect);
-      case 'speak':
-        return speak(effect);
-      case 'start-timer':
-        return timers.start(effect.timer, effect.due);
-      case 'stop-timer':
-        return timers.stop(effect.timer);
-      case 'keep-awake':
-        return parts.keepAwake(effect.on);
-      case 'search-continuation':
-        return search(effect);
-      default:
-        return parts.signal(effect);
-    }
+    if (effect.do === 'append') append(effect);
+    else if (effect.do === 'speak') speak(effect);
+    else if (effect.do === 'start-timer') timers.start(effect.timer, effect.due);
+    else if (effect.do === 'stop-timer') timers.stop(effect.timer);
+    else if (effect.do === 'keep-awake') parts.keepAwake(effect.on);
+    else if (effect.do === 'search-continuation') search(effect);
+    else parts.signal(effect);
   }
 
   for (const effect of begun[1]) perform(effect);
