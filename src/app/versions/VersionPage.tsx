@@ -78,6 +78,11 @@ function Actions({ known, file, text, fileName }: VersionProps) {
       <Link href={`/procedure/${id}/steps`} className="button">
         Picture, ledger, surfaces
       </Link>
+      {known.inForce && (
+        <Link href={`/guide?procedure=approved-${known.procedure}`} className="button">
+          Guide an exit with it
+        </Link>
+      )}
       {others.map(({ version }) => (
         <Link key={version.version} href={`/compare?a=${entryIdOf(version)}&b=${id}`} className="button">
           Compare with version {version.version}

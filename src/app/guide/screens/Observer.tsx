@@ -83,6 +83,18 @@ function useDesk(run: Run): Desk {
   return { run, state, screen, words, press, tried, panel, open };
 }
 
+/** Whatever comes new is read from its top. */
+function useFromTop(what: string) {
+  const part = useRef<HTMLElement>(null);
+  const last = useRef(what);
+  useEffect(() => {
+    if (last.current === what) return;
+    last.current = what;
+    part.current?.scrollTo(0, 0);
+  }, [what]);
+  return part;
+}
+
 export function Observer({ run }: { readonly run: Run }) {
   const desk = useDesk(run);
   const { screen, state, words, press, panel, open } = desk;
@@ -90,6 +102,7 @@ export function Observer({ run }: { readonly run: Run }) {
   const here = state.shown.line;
   const looking = before?.from === here && screen.phase === 'reading' ? before.at : undefined;
   const name = nextPress(screen.presses);
+  const middle = useFromTop([screen.phase, here, screen.card?.page, panel].join());
   useDisplays(desk);
   useEffect(() => {
     if (screen.refusal === 'reason-missing' && screen.line.kind === 'all-round') open('reason');
@@ -127,7 +140,7 @@ export function Observer({ run }: { readonly run: Run }) {
           {words.guide.refusals[screen.refusal]}
         </p>
       )}
-      <Scroll className="g-middle" label="What is on">
+      <Scroll className="g-middle" label="What is on" at={middle}>
         <Over desk={desk} />
         {panel === 'none' && looking !== undefined && (
           <Before desk={desk} at={looking} on={() => setBefore(undefined)} />

@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import type { Mode } from '../../../guide/index.ts';
 import { versionInForce } from '../../../journal/views/versions.ts';
 import { useBook } from '../../journal/useBook.ts';
-import { LIBRARY, useOpened } from '../../library.ts';
+import { LIBRARY, useOpened, useVersionEntries } from '../../library.ts';
 import { headOf } from '../../model/head.ts';
 
 export interface Choice {
@@ -40,17 +40,18 @@ function useInForce(): readonly Choice[] {
 export function useChoices(mode: 'drill' | 'exit'): readonly Choice[] {
   const approved = useInForce();
   const opened = useOpened();
+  const ofUnit = useVersionEntries();
   return useMemo(() => {
     if (mode === 'exit') return approved;
-    const others = [...(opened ? [opened] : []), ...LIBRARY];
+    const others = [...(opened ? [opened] : []), ...ofUnit, ...LIBRARY];
     return [
       ...approved,
-      ...others.map(({ id, title, kind, text, fileName }) => ({
+      ...others.map(({ id, title, kind, stage, text, fileName }) => ({
         id,
-        name: `${title} (${kind})`,
+        name: `${title} (${stage ?? kind})`,
         text,
         fileName,
       })),
     ];
-  }, [mode, approved, opened]);
+  }, [mode, approved, opened, ofUnit]);
 }
