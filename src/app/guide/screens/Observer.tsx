@@ -164,9 +164,9 @@ function Below({ desk }: { readonly desk: Desk }) {
   const { screen, words, run } = desk;
   return (
     <>
-      <Suspects desk={desk} />
-      {screen.phase !== 'offer' && <Offer desk={desk} />}
       <Card desk={desk} />
+      <Suspects desk={desk} />
+      {screen.phase !== 'offer' && screen.phase !== 'emergency' && <Offer desk={desk} />}
       {screen.line.kind === 'all-round' && <Coverage desk={desk} />}
       {screen.line.kind === 'inside' && <Wear desk={desk} />}
       <Told desk={desk} />
