@@ -42,7 +42,7 @@ export function sightsIn(records: Database, log: Log): Sights {
   return {
     note: (device, offset, now) => {
       if (isOld(device, offset, now)) return;
-      noted.set(device.id, { at: now.toISOString(), offset });
+      noted.set(device.id, { at: now.toISOString(), offset: offset ?? noted.get(device.id)?.offset ?? null });
       timer ??= setTimeout(() => void write(), WRITE_MS).unref();
     },
     write,

@@ -103,5 +103,7 @@ export async function connect(address: string): Promise<{ readonly pool: PgPool;
   const { default: pg } = await import('pg');
   const pool = new pg.Pool({ connectionString: url, max: 4, connectionTimeoutMillis: 10_000 });
   pool.on('error', () => undefined);
+  // One that breaks while it is lent out and asks nothing would end the program too; its next query says that it is gone.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   return { pool, schema };
 }
