@@ -15,7 +15,8 @@ export function clockFor(milliseconds: number): Clock {
   return {
     over,
     part(share) {
-      const until = Date.now() + share * Math.max(0, end - Date.now());
+      const now = Date.now();
+      const until = Math.min(end, now + share * Math.max(0, end - now));
       return () => Date.now() > until;
     },
   };

@@ -187,6 +187,7 @@ export function sweep(world: World, held: readonly Held[]): void {
   }
   const next = new Diagram(diagram.variables);
   next.order(diagram.ranks);
+  next.allow(diagram.enough - diagram.work);
   const moved = new Int32Array(diagram.count);
   moved[TRUE] = TRUE;
   for (let node = 2; node < moved.length; node += 1)

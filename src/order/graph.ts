@@ -7,15 +7,13 @@ import { type Conducts, conductsOf } from './conduct.ts';
 import { bodyOf, rubHelpers } from './course.ts';
 import { beginning, type Draft, draftsAt, type Place } from './drafts.ts';
 import { FIRST, type Flags, flagsKey, rankOf } from './flags.ts';
-import { flagsAfter, flagsAhead } from './past.ts';
+import { flagsAfter, flagsAhead, nowhereToWipe } from './past.ts';
 import type { Arc, Node } from './nodes.ts';
 import type { Setting } from './setting.ts';
 
 export interface Graph {
   readonly setting: Setting;
   readonly nodes: readonly Node[];
-  /** False when there were more scenes than may be kept, or than there was time for. */
-  readonly whole: boolean;
   /** Nodes whose arcs are known. */
   readonly grown: ReadonlySet<Node>;
   /** Makes the arcs of a node, unless they are known. */
@@ -56,6 +54,7 @@ function arcFor(growing: Growing, node: Node, draft: Draft, who: string): void {
   rubHelpers(setting, course, who, String(rank));
   const { performed } = course;
   const flags = flagsAfter(setting, node.flags, draft, who, course.scene, performed);
+  if (nowhereToWipe(setting, flags, who)) return;
   const conduct = growing.conducts.adds(node, performed, flags.subject);
   const { allowed } = setting;
   if (allowed && conduct.rules.some((rule) => !allowed.has(rule))) return;
@@ -88,11 +87,8 @@ function grow(growing: Growing, node: Node): void {
   for (const draft of wanted) arcFor(growing, node, draft, who);
 }
 
-/**
- * All scenes that admissible moves lead to, breadth first, up to `most` of them and until `stop` says so. A graph that is not
- * whole can be grown on node by node.
- */
-export function graphOf(setting: Setting, most: number, stop: () => boolean = () => false): Graph {
+/** The graph of a setting as far as its first scene; the rest is grown from there. */
+export function graphOf(setting: Setting): Graph {
   const growing: Growing = {
     setting,
     nodes: [],
@@ -100,14 +96,26 @@ export function graphOf(setting: Setting, most: number, stop: () => boolean = ()
     scenes: new Map(),
     conducts: conductsOf(setting),
   };
-  const { nodes } = growing;
   const grown = new Set<Node>();
-  const once = (node: Node): void => {
-    if (grown.has(node)) return;
-    grown.add(node);
-    if (!node.done) grow(growing, node);
-  };
   nodeFor(growing, setting.machine.start.scene, FIRST, undefined);
-  for (let at = 0; at < nodes.length && nodes.length <= most && !stop(); at += 1) once(nodes[at]!);
-  return { setting, nodes, whole: nodes.every((node) => grown.has(node)), grown, grow: once };
+  return {
+    setting,
+    nodes: growing.nodes,
+    grown,
+    grow(node) {
+      if (grown.has(node)) return;
+      grown.add(node);
+      if (!node.done) grow(growing, node);
+    },
+  };
+}
+
+/**
+ * Grows all scenes that admissible moves lead to, breadth first, up to `most` of them and until `stop` says so. Whether that is
+ * the whole graph.
+ */
+export function growWhole(graph: Graph, most: number, stop: () => boolean = () => false): boolean {
+  const { nodes, grown } = graph;
+  for (let at = 0; at < nodes.length && nodes.length <= most && !stop(); at += 1) graph.grow(nodes[at]!);
+  return nodes.every((node) => grown.has(node));
 }

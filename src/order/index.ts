@@ -12,7 +12,7 @@ import { type Choice, choicesOf } from './choices.ts';
 import { type Clock, clockFor } from './clock.ts';
 import { type World, worldOf } from './conditions.ts';
 import { type Difference, firstDifference } from './figures.ts';
-import { type Graph, graphOf } from './graph.ts';
+import { type Graph, graphOf, growWhole } from './graph.ts';
 import { type Best, dive, leastAtStart, type Searched, search } from './search.ts';
 import { isEquipment, type Setting, settingOf } from './setting.ts';
 import { blocksOf, measureOf, withoutIdle, withSteps } from './written.ts';
@@ -61,6 +61,8 @@ export interface OrderResult {
 
 const MOST_SCENES = 20_000;
 const MOST_TRIED = 60_000;
+/** Pairs of conditions worked out for the first dive at most: it carries along what never matters again. */
+const FIRST_WORK = 1_000_000;
 
 /** Below every measure. */
 const NOTHING: Measure = {
@@ -83,8 +85,8 @@ interface Found extends Searched {
   readonly scenes: number;
 }
 
-/** Shares of the time that is left: for the graph, its bounds, the proof and the last dive; what remains is for the reasons. */
-const SHARES = { graph: 0.5, bounds: 0.6, proof: 0.7, dive: 0.85 } as const;
+/** Shares of the time that is left: for the first dive, the graph, its bounds, the proof and the last dive; then the reasons. */
+const SHARES = { first: 0.2, graph: 0.6, bounds: 0.6, proof: 0.7, dive: 0.85 } as const;
 
 /** Runs it; `none` where the conditions grew past what can be worked out. */
 function untangled<Result>(none: Result, work: () => Result): Result {
@@ -103,18 +105,34 @@ const leastOf = (world: World, graph: Graph, stop: () => boolean): Measure =>
     return (bounds && leastAtStart(world, bounds)) ?? NOTHING;
   });
 
-/** Some order, and what the part of the graph that is known says of all. */
-function withoutProof(
+/** Some good order, before the whole graph is known. */
+const firstDive = (graph: Graph, beat: Measure | undefined, stop: () => boolean): Best | undefined =>
+  untangled(undefined, () => {
+    const world = worldOf(graph);
+    world.diagram.allow(FIRST_WORK);
+    return dive(world, boundsAsNeeded(world, graph), beat, stop);
+  });
+
+/** What the search over a graph finds and proves, `first` being known; undefined where no order comes to an end. */
+function searched(
   graph: Graph,
+  first: Best | undefined,
   beat: Measure | undefined,
+  tried: number,
   clock: Clock,
-): Omit<Found, 'setting' | 'scenes'> {
+): Searched | undefined {
+  const whole = growWhole(graph, MOST_SCENES, clock.part(SHARES.graph));
+  const stop = clock.part(SHARES.bounds);
+  const unproved = { ...(first ? { best: first } : {}), proved: false, tried: 0, dropped: 0 };
+  if (!whole) return { ...unproved, left: leastOf(worldOf(graph), graph, stop) };
   const world = worldOf(graph);
-  const best = untangled(undefined, () =>
-    dive(world, boundsAsNeeded(world, graph), beat, clock.part(SHARES.proof)),
-  );
-  const left = leastOf(worldOf(graph), graph, clock.part(SHARES.bounds));
-  return { ...(best ? { best } : {}), proved: false, left, tried: 0, dropped: 0 };
+  const bounds = untangled(undefined, () => boundsOf(world, graph, stop));
+  if (!bounds) return { ...unproved, left: NOTHING };
+  const [start] = graph.nodes;
+  if (!start || !bounds.ahead(start)) return undefined;
+  const limits = { tried, late: clock.part(SHARES.proof), over: clock.part(SHARES.dive) };
+  const found = search(world, bounds, graph, first?.measure ?? beat, limits);
+  return found.best || !first ? found : { ...found, best: first };
 }
 
 /** Undefined where no admissible order comes to an end. */
@@ -133,17 +151,10 @@ function attempt(
     free,
     ...(gloveChanges === undefined ? {} : { gloveChanges }),
   });
-  const graph = graphOf(setting, MOST_SCENES, clock.part(SHARES.graph));
-  const scenes = graph.nodes.length;
-  if (!graph.whole) return { setting, scenes, ...withoutProof(graph, beat, clock) };
-  const world = worldOf(graph);
-  const bounds = untangled(undefined, () => boundsOf(world, graph, clock.part(SHARES.bounds)));
-  if (!bounds) return { setting, scenes, ...withoutProof(graph, beat, clock) };
-  const [first] = graph.nodes;
-  if (!first || !bounds.ahead(first)) return undefined;
-  const late = clock.part(SHARES.proof);
-  const over = clock.part(SHARES.dive);
-  return { setting, scenes, ...search(world, bounds, graph, beat, { tried, late, over }) };
+  const graph = graphOf(setting);
+  const first = firstDive(graph, beat, clock.part(SHARES.first));
+  const found = searched(graph, first, beat, tried, clock);
+  return found && { setting, scenes: graph.nodes.length, ...found };
 }
 
 const standsOpen = ({ open }: Measure): boolean => open.some((count) => count > 0);

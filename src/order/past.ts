@@ -45,6 +45,23 @@ function chairsAfter(
     : [...flags.chairs.split(' ').filter(Boolean), ...sat].sort().join(' ');
 }
 
+const CHAIRS_APART = 'practice.clean-and-dirty-chair-apart';
+const SHOES_WIPED = 'practice.shoes-wiped-with-soles';
+
+/**
+ * Whether there is no chair left on which somebody's shoes could be wiped, though they must be: no order goes on from there to an
+ * end. Found early, for much of what could be tried before that end lies behind it.
+ */
+export function nowhereToWipe(setting: Setting, flags: Flags, who: string): boolean {
+  const { allowed, procedure, pinned } = setting;
+  if (!allowed || allowed.has(CHAIRS_APART) || allowed.has(SHOES_WIPED)) return false;
+  const wears = procedure.people.find(({ id }) => id === who)?.wears ?? [];
+  const asked = count(wears, ['glove']) > 1 && count(wears, ['foot-cover']) > 0;
+  if (!asked || flags.wiped || flags.chairs === '' || pinned.some(isWipe)) return false;
+  const fouled = flags.chairs.split(' ');
+  return procedure.fixtures.every(({ id, kind, clean }) => kind !== 'chair' || !clean || fouled.includes(id));
+}
+
 /** Whether a zip is still to be opened. */
 const zipAhead = (scene: Scene): boolean =>
   Object.values(scene.bodies).some(({ layers }) =>

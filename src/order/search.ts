@@ -37,8 +37,10 @@ export interface Searched {
 }
 
 /** Partial orders kept per move in the dives that only look for something good. */
-const DIVES = [4, 24] as const;
-/** And in the last of them, where a better order can still lie. */
+const DIVES = [4] as const;
+/** The same before the whole graph is known. */
+const FIRST_DIVES = [1, 4] as const;
+/** And in the last of them, where a better order can still lie: as many as this, fewer where little may be tried. */
 const WITHIN = 48;
 /** How often it is narrowed down at most: again where the dive within found something better to compare with. */
 const ROUNDS = 2;
@@ -241,13 +243,14 @@ function narrowed(
   world: World,
   bounds: Bounds,
   graph: Graph,
+  most: number,
   stop: () => boolean,
 ): Measure | undefined {
   const goal = course.goal();
   const root = leastAtStart(world, bounds);
   if (!goal || !root) return root;
   const weightiest = { open: goal.open, mucosa: goal.chance[0] };
-  const { least, keeps } = corridorTo(world, bounds, graph, weightiest, { most: MOST_SHADES, stop });
+  const { least, keeps } = corridorTo(world, bounds, graph, weightiest, { most, stop });
   course.narrow(keeps);
   const [, ...others] = root.chance;
   return least ? { ...root, open: least.open, chance: [least.mucosa, ...others] } : root;
@@ -264,14 +267,15 @@ export function search(
   { tried: most, late, over }: SearchLimits,
 ): Searched {
   const course = new Course(world, bounds, beat);
+  const shades = Math.min(MOST_SHADES, most * SHADES_EACH);
   let least: Measure | undefined;
   const whole = untangled(() => {
     for (const width of DIVES) course.dive(course.start(), width, late);
     let goal: Measure | undefined;
     for (let round = 0; round < ROUNDS && (round === 0 || course.goal() !== goal); round += 1) {
       goal = course.goal();
-      least = narrowed(course, world, bounds, graph, late);
-      course.dive(course.start(), WITHIN, late);
+      least = narrowed(course, world, bounds, graph, shades, late);
+      course.dive(course.start(), Math.min(WITHIN, 4 + (most >> 3)), late);
     }
     const rest = course.prove(() => course.tried > most || late());
     course.dive(rest.slice(0, REST), REST, over);
@@ -283,7 +287,8 @@ export function search(
   return { ...(best ? { best } : {}), proved: left === undefined, ...(left ? { left } : {}), tried, dropped };
 }
 
-/** Shades tried at most where the corridor is looked for. */
+/** Shades tried at most where the corridor is looked for: for each partial order that may be tried, and in all. */
+const SHADES_EACH = 50;
 const MOST_SHADES = 20_000;
 
 /** Some order that beats `beat`, by dives alone: narrow first, then wider while there is time. */
@@ -295,7 +300,7 @@ export function dive(
 ): Best | undefined {
   const course = new Course(world, bounds, beat);
   untangled(() => {
-    for (const width of [1, ...DIVES]) course.dive(course.start(), width, over);
+    for (const width of FIRST_DIVES) course.dive(course.start(), width, over);
   });
   return course.best;
 }

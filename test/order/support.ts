@@ -7,7 +7,7 @@ import type { Procedure } from '../../src/domain/procedure.ts';
 import { type Ahead, type Bounds, boundsOf, leastMeasure } from '../../src/order/bounds.ts';
 import { beginningOf, ended, openPerClass, reach, type World, worldOf } from '../../src/order/conditions.ts';
 import type { Begun } from '../../src/order/front.ts';
-import { type Graph, graphOf } from '../../src/order/graph.ts';
+import { type Graph, graphOf, growWhole } from '../../src/order/graph.ts';
 import type { Arc, Node } from '../../src/order/nodes.ts';
 import { type Setting, settingOf, type SettingOptions } from '../../src/order/setting.ts';
 import { blocksOf, withSteps } from '../../src/order/written.ts';
@@ -38,7 +38,8 @@ export interface Ground {
 /** Everything the search stands on. */
 export function groundOf(given: Procedure, options: Partial<SettingOptions> = {}): Ground {
   const setting = settingOf(given, { agent: 'enveloped', free: true, gloveChanges: 0, ...options });
-  const graph = graphOf(setting, 20_000);
+  const graph = graphOf(setting);
+  growWhole(graph, 20_000);
   const world = worldOf(graph);
   const bounds = boundsOf(world, graph);
   if (!bounds) throw new Error('it stopped, though nothing told it to');
