@@ -85,8 +85,8 @@ function rowOf(file: string, { before, measure, kept, proved, gap }: OrderResult
   ].join(' | ')} |`;
 }
 
-const HEAD = `Open routes; chances, each to mucosa / skin / clothes and shoes / clean side (judgement), as given and as found, with ${'`tried`'} at
-TRIED: a bound on what is tried, so that it is the same on every machine. With more time more is proved.
+const HEAD = `Open routes; chances, each to mucosa / skin / clothes and shoes / clean side (judgement), as given and as found, with at most
+TRIED beginnings of orders tried, so that it is the same on every machine. With more time more is proved.
 
 | doffing | as given | as found | departures | seconds | | |
 | --- | --- | --- | --- | --- | --- | --- |
