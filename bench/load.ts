@@ -84,6 +84,7 @@ async function load(name: string, address?: string): Promise<Row> {
     const found = await missing(folder, address, sent);
     const [p50, p99] = [quantile(sent.times, 0.5), quantile(sent.times, 0.99)].map((ms) => ms.toFixed(1));
     const told = `${sent.acknowledged.size} acknowledged in ${SECONDS} s, ${sent.refused.length} refused, ${found.lost} lost, ${found.twice} twice, ${found.flaws} flaws; p50 ${p50} ms, p99 ${p99} ms`;
+    console.error(`${name}: ${told}`);
     if (found.lost + found.twice + found.flaws > 0) throw new Error(`${name}: ${told}`);
     return {
       name: `acknowledgement, ${TABLETS} tablets, ${name}`,

@@ -49,6 +49,8 @@ export interface Call<Name extends RouteName> {
   readonly query: QueryOf<Name>;
   /** The session's token that came with the request, whatever it is worth. */
   readonly session: string | undefined;
+  /** The device's token that it came with. */
+  readonly deviceToken: string | undefined;
   readonly setSession: (token: string | undefined) => void;
   readonly setDevice: (token: string) => void;
 }

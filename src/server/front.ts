@@ -1,6 +1,7 @@
 // The first to see a request: by what name it comes, whether it is for the interface or for the page, and what is noted of
 // it. Everything that is answered carries the security headers.
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { Duplex } from 'node:stream';
 import { getRequestListener } from '@hono/node-server';
 import { PROBLEMS } from '../api/problems.ts';
 import type { Context } from './context.ts';
@@ -20,6 +21,8 @@ type Listener = (request: IncomingMessage, response: ServerResponse) => unknown;
 
 export interface Front {
   readonly listener: Listener;
+  /** Ends a connection whose request could not be read, or came too slowly. `code`: what Node calls it. */
+  readonly unreadable: (code: string, socket: Duplex) => void;
   /** From now on every answer closes its connection. */
   readonly stop: () => void;
 }
@@ -54,6 +57,19 @@ function refuse(
 function give(request: IncomingMessage, response: ServerResponse, { type, body }: Small): void {
   response.writeHead(200, { 'Content-Type': type, 'Cache-Control': 'no-store' });
   response.end(request.method === 'HEAD' ? undefined : body);
+}
+
+const UNREADABLE: Readonly<Record<string, string>> = {
+  HPE_HEADER_OVERFLOW: '431 Request Header Fields Too Large',
+  ERR_HTTP_REQUEST_TIMEOUT: '408 Request Timeout',
+};
+
+function hangUp({ log }: Context, code: string, socket: Duplex): void {
+  // Whoever went away needs no answer and no line in the log.
+  if (code === 'ECONNRESET' || !socket.writable) return void socket.destroy();
+  const status = UNREADABLE[code] ?? '400 Bad Request';
+  log.warn({ status: Number(status.slice(0, 3)), code: 'unreadable', why: code }, 'refused');
+  socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
 }
 
 /** The interface over Node's server; what is known of each request goes along. */
@@ -106,6 +122,7 @@ export function frontOf(context: Context, page: Listener): Front {
   };
   return {
     listener,
+    unreadable: (code, socket) => hangUp(context, code, socket),
     stop: () => {
       stopping = true;
     },

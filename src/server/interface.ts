@@ -94,6 +94,7 @@ async function answer(context: Context, handlers: Handlers, name: RouteName, htt
     now,
     peer: arrival.peer,
     session: tokens.session,
+    deviceToken: tokens.device,
     ...cookies,
     params: checked(route.params, http.req.param()),
     query: checked(route.query, http.req.query()),

@@ -15,6 +15,8 @@ const LIMITS = {
   maxHeaderSize: 16 * 1024,
 } as const;
 
+const TLS = { minVersion: 'TLSv1.2', handshakeTimeout: 10_000 } as const;
+
 const MOST_CONNECTIONS = 2000;
 /** So long requests under way may take after the signal. */
 const LAST_MS = 10_000;
@@ -34,9 +36,12 @@ export function serverFor(
   const limits = { ...LIMITS, ...patience };
   const listener = (...args: Parameters<Front['listener']>): void => void front.listener(...args);
   const server = tls
-    ? createSecureServer({ ...limits, ...tls, minVersion: 'TLSv1.2' }, listener)
+    ? createSecureServer({ ...limits, ...tls, ...TLS }, listener)
     : createServer(limits, listener);
   server.maxConnections = MOST_CONNECTIONS;
+  server.on('clientError', (error: NodeJS.ErrnoException, socket) =>
+    front.unreadable(error.code ?? '', socket),
+  );
   return server;
 }
 

@@ -4,6 +4,7 @@
 import type { Accepted } from '../journal/entry.ts';
 import { type Store, USUAL_PAGE } from '../journal/port.ts';
 import { HEALTH_DEVICE } from './ownEntries.ts';
+import { turns } from './store/sql.ts';
 
 type Readable = Pick<Store, 'read'>;
 
@@ -42,25 +43,34 @@ function unitNumberOf(hidden: readonly number[], at: number): number {
   }
 }
 
-/** Remembers where hidden entries stand; asks the journal only for new ones. */
+/** Where hidden entries stand: remembered, and looked up anew when the journal is not the one it was (a restored backup). */
+function hiddenIn(journal: Readable): () => Promise<readonly number[]> {
+  let numbers: readonly number[] = [];
+  const turn = turns();
+  const page = async (from: number, most: number): Promise<readonly number[]> =>
+    (await journal.read(from, { device: HEALTH_DEVICE, most })).map(({ unitNumber }) => unitNumber);
+  return () =>
+    turn(async () => {
+      const known = numbers.length;
+      if (known > 0 && (await page(known, 1))[0] !== numbers[known - 1]) numbers = [];
+      for (;;) {
+        const further = await page(numbers.length + 1, USUAL_PAGE);
+        if (further.length > 0) numbers = [...numbers, ...further];
+        if (further.length < USUAL_PAGE) return numbers;
+      }
+    });
+}
+
+/** Reads so many entries from a visible place on. */
 export function visibleEntries(journal: Readable): (from: number, most: number) => Promise<Page> {
-  const hidden: number[] = [];
-  const learn = async (): Promise<void> => {
-    for (;;) {
-      const known = hidden.length;
-      const page = await journal.read(known + 1, { device: HEALTH_DEVICE });
-      // Somebody else may have learnt the same meanwhile.
-      if (hidden.length === known) hidden.push(...page.map(({ unitNumber }) => unitNumber));
-      if (page.length < USUAL_PAGE) return;
-    }
-  };
+  const hiddenNow = hiddenIn(journal);
   return async (from, most) => {
     const entries: Seen[] = [];
-    for (let number = unitNumberOf(hidden, from); entries.length <= most; ) {
-      const asked = Math.min(USUAL_PAGE, most + 1);
+    const asked = Math.min(USUAL_PAGE, most + 1);
+    for (let number = unitNumberOf(await hiddenNow(), from); entries.length <= most; ) {
       const rows = await journal.read(number, { most: asked });
       // After the rows: what was hidden among them meanwhile is known then.
-      await learn();
+      const hidden = await hiddenNow();
       for (const row of rows) {
         const at = row.unitNumber - countUpTo(hidden, row.unitNumber);
         if (!isHidden(row) && at >= from) entries.push({ at, entry: row.entry });

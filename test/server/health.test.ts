@@ -3,9 +3,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { memoryStore } from '../../src/journal/adapters/memory.ts';
 import { readHealthKeys } from '../../src/server/health/keys.ts';
 import { seal, unseal } from '../../src/server/health/seal.ts';
 import { Refusal } from '../../src/server/refusal.ts';
+import { visibleEntries } from '../../src/server/visible.ts';
 import { verdictOf } from '../journal/contract.ts';
 import { device, notes } from '../journal/samples.ts';
 import { type Client, HEALTH_KEY, lead, person, type Running, start, tablet } from './harness.ts';
@@ -105,6 +107,32 @@ test('a cursor goes on where it was while records come between', async () => {
     code: 'cursor-ahead',
     todo: 'read-from-start',
   });
+});
+
+test('a journal that was restored while the server ran is counted anew', async () => {
+  const unit = 'larkmoor-isolation';
+  const sealed = (count: number) => {
+    const chain = device('server-health', unit);
+    return Array.from({ length: count }, () => chain.write('health.sealed'));
+  };
+  const [first, second] = [memoryStore(), memoryStore()];
+  const chain = device('tablet', unit);
+  await first.append([...notes(2, chain), ...sealed(3), ...notes(2, chain)]);
+  const again = device('tablet', unit);
+  await second.append([
+    ...notes(1, again),
+    ...sealed(1),
+    ...notes(1, again),
+    ...sealed(1).slice(1),
+    ...notes(4, again),
+  ]);
+  let journal = first;
+  const read = visibleEntries({ read: (...range) => journal.read(...range) });
+  expect((await read(3, 5)).entries.map(({ entry }) => entry.number)).toEqual([3, 4]);
+  journal = second;
+  expect((await read(1, 9)).entries.map(({ at, entry }) => [at, entry.number])).toEqual(
+    [1, 2, 3, 4, 5, 6].map((at) => [at, at]),
+  );
 });
 
 test('the lead, other roles and devices find nothing at the address', async () => {

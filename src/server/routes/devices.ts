@@ -102,6 +102,8 @@ export const deviceRoutes: Pick<Handlers, DeviceRoute> = {
     const { sentAt } = call.query;
     const state = await stateOf(call, device, sentAt);
     call.context.sights.note(device, state.time.offset, call.now);
+    // The same token again: browsers forget a cookie after some months.
+    if (call.deviceToken !== undefined) call.setDevice(call.deviceToken);
     return state;
   },
 

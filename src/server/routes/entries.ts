@@ -1,7 +1,7 @@
 // The journal over the wire. A device sends only its own entries, of kinds that its role may record; all else is the
 // journal's own judgement. The answer comes when the entries are durable.
 import { mayRecord } from '../../api/access.ts';
-import { type Entry, type Head, headOf } from '../../journal/entry.ts';
+import type { Entry } from '../../journal/entry.ts';
 import { KINDS } from '../../journal/kinds/index.ts';
 import { timeOf } from '../clock.ts';
 import { noteClock } from '../clockNote.ts';
@@ -40,19 +40,6 @@ function checkClaims(entries: readonly unknown[], { id, role }: Device): void {
   }
 }
 
-/** Where devices' chains stand, as far as this server has seen; another one may know more, and then entries come twice. */
-const heads = new WeakMap<object, Map<string, Head>>();
-
-async function headAfter({ journal }: Context, device: string, stored: readonly Head[]): Promise<Head> {
-  const known = heads.get(journal) ?? new Map<string, Head>();
-  heads.set(journal, known);
-  const before = known.get(device) ?? (await headOfDevice(journal, device));
-  const last = stored.at(-1);
-  const head = last && last.number > before.number ? headOf(last) : before;
-  known.set(device, head);
-  return head;
-}
-
 /** A note in the journal for whoever reads it later must not undo that the entries are stored. */
 async function noteQuietly(
   context: Context,
@@ -83,7 +70,7 @@ export const entryRoutes: Pick<Handlers, 'append-entries' | 'read-entries'> = {
     checkClaims(entries, device);
     const stored = await context.journal.append(entries as readonly Entry[]);
     context.metrics.entries(stored.length);
-    const head = await headAfter(context, device.id, stored);
+    const head = await headOfDevice(context.journal, device.id);
     const time = timeOf(now, sentAt);
     context.sights.note(device, time.offset, now);
     await noteQuietly(context, device, time.offset, now);
