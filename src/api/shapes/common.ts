@@ -8,15 +8,17 @@ export { instant, slug };
 export const role = z.enum(ROLES);
 
 /** Nothing that steers a terminal, breaks a line or turns text around: names are shown in lists. */
-export const label = z
+export const line = z
   .string()
   .trim()
   .min(1)
-  .max(80)
+  .max(120)
   .regex(/^[^\p{Cc}\p{Bidi_Control}\p{Surrogate}]*$/u);
 
+export const label = line.max(80);
+
 /** What somebody signs in with. Letters of any script; upper and lower case are the same name. */
-export const loginName = label.max(64);
+export const loginName = line.max(64);
 
 /** Length is judged when a password is chosen, not when it is asked for. */
 export const password = z.string().min(1).max(256);

@@ -1,7 +1,6 @@
 // The unit's beginning, signing in, and accounts.
 import * as z from 'zod';
-import { freeText } from '../../journal/kinds/values.ts';
-import { account, loginName, password, role, slug, typedCode, unit } from './common.ts';
+import { account, line, loginName, password, role, slug, typedCode, unit } from './common.ts';
 
 export const unitState = z.strictObject({
   /** Null until somebody creates it. */
@@ -18,7 +17,7 @@ export const creation = z.discriminatedUnion('demo', [
     demo: z.literal(false),
     code: typedCode,
     id: slug.max(40),
-    title: freeText.max(120),
+    title: line,
     name: loginName,
     password,
   }),
