@@ -85,8 +85,10 @@ interface Found extends Searched {
   readonly scenes: number;
 }
 
-/** Shares of the time that is left: for the first dive, the graph, its bounds, the proof and the last dive; then the reasons. */
-const SHARES = { first: 0.2, graph: 0.6, bounds: 0.6, proof: 0.7, dive: 0.85 } as const;
+/** Share of all time for the search; the rest is for measuring what was found and for its reasons. */
+const SEARCHING = 0.88;
+/** Shares of what is left of it: for the first dive, the graph, a dive once more, bounds, the proof and the last dive. */
+const SHARES = { first: 0.2, graph: 0.6, again: 0.7, bounds: 0.6, proof: 0.8, dive: 0.9 } as const;
 
 /** Runs it; `none` where the conditions grew past what can be worked out. */
 function untangled<Result>(none: Result, work: () => Result): Result {
@@ -113,6 +115,13 @@ const firstDive = (graph: Graph, beat: Measure | undefined, stop: () => boolean)
     return dive(world, boundsAsNeeded(world, graph), beat, stop);
   });
 
+/** Some order, the first if there was time for it, and what the known part of the graph says of all. */
+function unproved(graph: Graph, first: Best | undefined, beat: Measure | undefined, clock: Clock): Searched {
+  const best = first ?? firstDive(graph, beat, clock.part(SHARES.again));
+  const left = leastOf(worldOf(graph), graph, clock.part(SHARES.bounds));
+  return { ...(best ? { best } : {}), proved: false, left, tried: 0, dropped: 0 };
+}
+
 /** What the search over a graph finds and proves, `first` being known; undefined where no order comes to an end. */
 function searched(
   graph: Graph,
@@ -122,12 +131,10 @@ function searched(
   clock: Clock,
 ): Searched | undefined {
   const whole = growWhole(graph, MOST_SCENES, clock.part(SHARES.graph));
-  const stop = clock.part(SHARES.bounds);
-  const unproved = { ...(first ? { best: first } : {}), proved: false, tried: 0, dropped: 0 };
-  if (!whole) return { ...unproved, left: leastOf(worldOf(graph), graph, stop) };
+  if (!whole) return unproved(graph, first, beat, clock);
   const world = worldOf(graph);
-  const bounds = untangled(undefined, () => boundsOf(world, graph, stop));
-  if (!bounds) return { ...unproved, left: NOTHING };
+  const bounds = untangled(undefined, () => boundsOf(world, graph, clock.part(SHARES.bounds)));
+  if (!bounds) return unproved(graph, first, beat, clock);
   const [start] = graph.nodes;
   if (!start || !bounds.ahead(start)) return undefined;
   const limits = { tried, late: clock.part(SHARES.proof), over: clock.part(SHARES.dive) };
@@ -236,12 +243,14 @@ function improved(
  * never worse on the measure; chances are 0 to 1, times seconds. Ask `whyNot` first.
  */
 export function searchOrder(procedure: Procedure, options: OrderOptions = {}): OrderResult {
-  const clock = clockFor(options.milliseconds ?? Infinity);
+  const { milliseconds = Infinity } = options;
+  const clock = clockFor(milliseconds);
+  const searching = clockFor(milliseconds * SEARCHING);
   const agent = options.agent ?? procedure.agents[0] ?? 'enveloped';
   const before = givenMeasure(procedure, agent);
   const whole = completes(procedure, settingOf(procedure, { agent }));
   const beat = before.impossible === 0 && whole ? before : undefined;
-  const { found, free } = attempted(procedure, agent, options, beat, clock);
+  const { found, free } = attempted(procedure, agent, options, beat, searching);
   const explored = { scenes: found?.scenes ?? 0, tried: found?.tried ?? 0, dropped: found?.dropped ?? 0 };
   const common = { agent, before, free, explored };
   return found?.best
