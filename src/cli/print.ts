@@ -1,5 +1,5 @@
 // `doffline print`: one paper of one procedure as a PDF file. What is on it is made in print/, how it is set in typst/.
-import { rename, writeFile } from 'node:fs/promises';
+import { lstat, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, extname } from 'node:path';
 import { type DocumentKind, needsAll, printModel } from '../print/index.ts';
 import { verifyProcedure } from '../verify.ts';
@@ -17,16 +17,40 @@ export interface PrintRequest {
   readonly date?: string;
   /** Beside the current folder's other files, named after procedure and paper, where it is not given. */
   readonly out?: string;
+  /** Over a file that is there. */
+  readonly force?: boolean;
 }
 
 const nameFor = (file: string, kind: DocumentKind): string =>
   `${file === '-' ? 'procedure' : basename(file, extname(file))}.${kind}.pdf`;
 
-/** Written beside and renamed: nobody pins half a file. */
-async function save(file: string, bytes: Uint8Array): Promise<void> {
+/** Why nothing may be written there; undefined where it may. Never over anything but a plain file, and that only when asked. */
+async function hindrance(file: string, force: boolean): Promise<string | undefined> {
+  const there = await lstat(file).catch(() => undefined);
+  if (!there) return undefined;
+  if (!there.isFile()) return `${printable(file)} is there already and is no plain file. Name another one.`;
+  return force ? undefined : `${printable(file)} is there already; --force overwrites it.`;
+}
+
+/** Written beside and renamed: nobody pins half a file. What is wrong, where it could not be. */
+async function save(file: string, bytes: Uint8Array): Promise<string | undefined> {
   const temporary = `${file}.${process.pid}.part`;
-  await writeFile(temporary, bytes);
-  await rename(temporary, file);
+  try {
+    await writeFile(temporary, bytes, { flag: 'wx' });
+    await rename(temporary, file);
+    return undefined;
+  } catch {
+    await rm(temporary, { force: true }).catch(() => undefined);
+    return `${printable(file)} cannot be written. Is there such a folder, and room, and may you write there?`;
+  }
+}
+
+async function written(out: string, make: () => Promise<Uint8Array>): Promise<string | undefined> {
+  try {
+    return await save(out, await make());
+  } catch (error) {
+    return error instanceof Error ? printable(error.message) : 'it could not be printed';
+  }
 }
 
 function modelOf({ read, donning }: Subject, { words }: Speech, { kind, date }: PrintRequest) {
@@ -44,10 +68,10 @@ export async function print(io: Io, speech: Speech, path: string, request: Print
   const model = modelOf(subject, speech, request);
   if (!model || isUnreadable(subject)) return 2;
   const out = request.out ?? nameFor(path, request.kind);
-  try {
-    await save(out, await pdfOf(model, request.paper));
-  } catch (error) {
-    io.err(`error: ${error instanceof Error ? printable(error.message) : 'it could not be printed'}\n`);
+  const wrong =
+    (await hindrance(out, request.force === true)) ?? (await written(out, () => pdfOf(model, request.paper)));
+  if (wrong !== undefined) {
+    io.err(`error: ${wrong}\n`);
     return 2;
   }
   io.out(`${out}: ${model.document}, ${model.stamp.join(', ')}\n`);

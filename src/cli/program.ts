@@ -201,13 +201,14 @@ function addPrint(root: Command, io: Io, finish: Finish): void {
     .addOption(wordingOption())
     .option('--date <day>', 'the day to print on it; none otherwise, so that prints can be compared', dateIn)
     .option('--out <file>', 'the file to write (otherwise named after the procedure and the paper)')
+    .option('--force', 'write over a file that is there')
     .action(async (path: string, { as, ...flags }: PrintFlags) => {
       finish(await spoken(io, flags, (speech) => print(io, speech, path, { ...flags, kind: as })));
     });
 }
 
 const STATUSES =
-  'Exit status: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.';
+  'Exit status of check: 0 nothing above a note, 1 findings of severity error, 2 something could not be read.';
 
 function statusesOf(command: Command): string {
   if (isServe(command)) return SERVE_STATUSES;

@@ -1,7 +1,6 @@
 // A route walked link by link: buttons or the arrow keys, the sentence of the link, and the picture of its step with the
 // contact of this link as an arrow.
 import { useEffect, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { Finding } from '../../check/finding.ts';
 import type { ViewProps } from '../view.ts';
 import { Legend } from '../picture/Legend.tsx';
@@ -54,13 +53,14 @@ export function RouteWalk({ judged, board, finding }: RouteWalkProps) {
             </b>{' '}
             {sentence.text}
           </p>
+          {/* Not `isDisabled`: a button that goes off under the keyboard takes the focus with it. */}
           <div className="stepper">
-            <Button className="button" isDisabled={at === 0} onPress={() => move(-1)}>
+            <button type="button" className="button" aria-disabled={at === 0} onClick={() => move(-1)}>
               ← Previous link
-            </Button>
-            <Button className="button main" isDisabled={at === last} onPress={() => move(1)}>
+            </button>
+            <button type="button" className="button main" aria-disabled={at === last} onClick={() => move(1)}>
               Next link →
-            </Button>
+            </button>
           </div>
           <p className="quiet">Left and right arrow keys do the same.</p>
         </div>
