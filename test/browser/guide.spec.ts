@@ -61,7 +61,7 @@ async function recordHolds(page: Page, exit: string): Promise<void> {
   const record = page.getByRole('main');
   await expect(record).toContainText('Deviations recorded');
   await expect(record).toContainText('the apron swings against the body');
-  expect(await record.innerText()).not.toMatch(/\b(is|are|was|were) (clean|safe)\b/i);
+  expect(await record.textContent()).not.toMatch(/\b(is|are|was|were) (clean|safe)\b/i);
 }
 
 test('by touch alone: a whole drill of the suit', async ({ page, hasTouch }, info) => {

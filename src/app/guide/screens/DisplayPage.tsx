@@ -77,7 +77,7 @@ function Line({ view, role }: { readonly view: DisplayView; readonly role: Role 
       )}
       <p className="d-rows" style={style} lang={text?.language}>
         {text?.rows.map((row, index) => (
-          // Two rows may say the same.
+          // biome-ignore lint/suspicious/noArrayIndexKey: rows are never reordered, and two may say the same
           <span key={`${index}-${row}`}>{row}</span>
         ))}
       </p>

@@ -16,7 +16,7 @@ export function Rows({ rows, language }: RowsProps) {
   return (
     <p className="g-rows" lang={language} style={{ '--most': most, '--rows': rows.length } as CSSProperties}>
       {rows.map((row, index) => (
-        // Two rows may say the same.
+        // biome-ignore lint/suspicious/noArrayIndexKey: rows are never reordered, and two may say the same
         <span key={`${index}-${row}`} className="g-row">
           {row}
         </span>
