@@ -2,6 +2,7 @@
 // text above people, room and steps is parsed, which is quick for a whole library; the reading proper is the
 // language's, in the worker. A file with errors must still have a name.
 import { parse } from 'yaml';
+import { shownText } from './shown.ts';
 
 export interface Head {
   readonly title: string;
@@ -16,7 +17,7 @@ export interface Head {
 }
 
 const text = (value: unknown): string | undefined =>
-  typeof value === 'string' && value.trim() !== '' ? value.trim() : undefined;
+  typeof value === 'string' && value.trim() !== '' ? shownText(value.trim()) : undefined;
 
 const record = (value: unknown): Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>) : {};

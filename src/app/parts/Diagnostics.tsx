@@ -1,4 +1,5 @@
 // What is wrong in a procedure file: line and column, the line itself, what is wrong and how to mend it.
+import { shownText } from '../model/shown.ts';
 import { type Diagnostic, describeDiagnostic } from '../../language/diagnostics.ts';
 
 interface DiagnosticsProps {
@@ -25,7 +26,7 @@ function One({ diagnostic, line }: { readonly diagnostic: Diagnostic; readonly l
   const { wrong, mend } = describeDiagnostic(diagnostic);
   const { severity, line: at, column } = diagnostic;
   const length = diagnostic.endLine === at ? Math.max(1, diagnostic.endColumn - column) : 1;
-  const [before, fault, after] = excerpt(line, column - 1, length);
+  const [before, fault, after] = excerpt(line, column - 1, length).map(shownText);
   return (
     <li className={`diagnostic severity-${severity}`}>
       <p>

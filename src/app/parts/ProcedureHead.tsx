@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Entry } from '../library.ts';
+import { shownText } from '../model/shown.ts';
 import { useTitle } from './useTitle.ts';
 import { words } from '../words.ts';
 
@@ -49,13 +50,16 @@ export function ProcedureHead({ entry, procedure, brief, children }: ProcedureHe
     <div className="head">
       <h1>{procedure?.title ?? entry.title}</h1>
       <div className="tags">
-        <span className="badge">{words.kind(procedure?.kind ?? entry.kind)}</span>
+        {/* Of an opened file nothing is known before it could be read. */}
+        {(procedure || !entry.opened) && (
+          <span className="badge">{words.kind(procedure?.kind ?? entry.kind)}</span>
+        )}
         {procedure && <span className="badge">version {procedure.version}</span>}
         {(procedure?.invented ?? entry.invented) && (
           <span className="badge invented">Invented, for demonstration</span>
         )}
         {entry.stage !== undefined && <span className="badge stage">{entry.stage}</span>}
-        {entry.opened && <span className="badge">Opened from this machine: {entry.fileName}</span>}
+        {entry.opened && <span className="badge">Opened from this machine: {shownText(entry.fileName)}</span>}
         {children}
       </div>
       {procedure && (
