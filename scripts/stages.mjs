@@ -138,7 +138,7 @@ async function browserTests() {
   }
   const file = freshReport('playwright');
   const done = await run(bin('playwright'), ['test'], {
-    minutes: 13,
+    minutes: 16,
     env: { PLAYWRIGHT_JSON_OUTPUT_FILE: file },
   });
   return tested(done, playwrightTotals(file));
