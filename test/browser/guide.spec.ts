@@ -96,6 +96,8 @@ test('by touch alone: a whole drill of the suit', async ({ page, hasTouch }, inf
   await expect(page.getByRole('region', { name: 'Needle or cut' })).toContainText('emergency.wash-wound');
   await pause(page);
   await button(page, 'Back to the exit').tap();
+  await expect(line(page)).not.toContainText('Emergency');
+  await expect(page.getByRole('button', { name: 'Go on unsaved' })).toBeHidden();
   await pause(page);
 
   const before = await shown(page);

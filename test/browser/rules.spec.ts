@@ -11,13 +11,24 @@ async function wear(page: Page, item: string): Promise<void> {
   await page.getByRole('button', { name: 'Put on: Put on over it' }).tap();
 }
 
+/** Once the check has answered nothing moves any more: a finger waits for that too. */
 async function add(page: Page, typed: string, sentence: RegExp, count: number): Promise<void> {
   const search = page.getByRole('combobox', { name: 'Add a step' });
+  if (count > 1) await expect(page.getByText('Checked as it stands.')).toBeVisible({ timeout: 30_000 });
   await search.tap();
   await search.fill(typed);
+  const first = page.getByRole('option').first();
+  await expect(first).toHaveText(sentence);
   // The list moves above the field when it no longer fits below.
-  await expect(page.getByRole('option').first()).toHaveText(sentence);
-  await page.getByRole('option').first().tap();
+  let at = '';
+  await expect
+    .poll(async () => {
+      const before = at;
+      at = JSON.stringify(await first.boundingBox());
+      return at === before;
+    })
+    .toBe(true);
+  await first.tap();
   await expect(rows(page)).toHaveCount(count);
 }
 
