@@ -1,19 +1,7 @@
 // Browser tests against the built page, as the local server serves it, on three sizes of screen. Uses an installed
 // Chromium; the flags keep it from calling home, which a closed network refuses many times at every start.
-import { createServer } from 'node:net';
 import { defineConfig } from '@playwright/test';
-
-/** A port nobody uses, so that two checkouts can be tested at once. */
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
-    });
-  });
-}
+import { freePort } from './scripts/freePort.mjs';
 
 // Read again by every worker, which inherits the environment and so the first one's choice.
 process.env.DOFFLINE_TEST_PORT ??= String(await freePort());

@@ -3,8 +3,8 @@
 // `npm run build` and an installed Chromium.
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { chromium, type Page } from '@playwright/test';
+import { freePort } from '../scripts/freePort.mjs';
 import { printProcedure } from '../src/language/index.ts';
 import { report, type Row } from './harness.ts';
 import { hundred } from './hundred.ts';
@@ -12,15 +12,6 @@ import { hundred } from './hundred.ts';
 const EDITS = 60;
 const CHROMIUM = process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium';
 const FRAME = 'under two frames, 33 ms';
-
-const freePort = (): Promise<number> =>
-  new Promise((resolve) => {
-    const probe = createServer();
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
-    });
-  });
 
 interface Clock {
   samples: number[];

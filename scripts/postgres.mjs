@@ -2,10 +2,10 @@
 // server of its own in a temporary folder. A server that runs already is neither needed nor touched.
 import { spawnSync } from 'node:child_process';
 import { chownSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { run } from './run.mjs';
+import { freePort } from './freePort.mjs';
 
 const APT = { DEBIAN_FRONTEND: 'noninteractive' };
 const INSTALLED = '/usr/lib/postgresql';
@@ -44,17 +44,6 @@ export async function fetchPostgres() {
   const why = whyNoPostgres();
   if (why !== undefined) console.log(`${why}. Its tests are skipped, by name.`);
 }
-
-/** @returns {Promise<number>} a port nobody uses */
-const freePort = () =>
-  new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
-    });
-  });
 
 /** @returns {{ uid: number, gid: number } | undefined} the account to run as; undefined for one's own */
 function owner() {

@@ -1,36 +1,12 @@
 // The page in use: choose a procedure, walk a route by keyboard alone, walk the ledger, open a file from disk; every view
 // passes the accessibility rules and complains of nothing. Screenshots are left in .cache/screens to be looked at.
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
+import { complaintsOf, sideways, violationsOf } from './page.ts';
 
 const DEMO = '/procedure/larkmoor-suit-doffing';
 
-/** Everything the page complains about. */
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
-}
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-/** What the accessibility rules find: all of them, or only those named. */
-async function violationsOf(page: Page, rules?: string[]): Promise<readonly string[]> {
-  const builder = new AxeBuilder({ page });
-  const { violations } = await (rules ? builder.withRules(rules) : builder.withTags(TAGS)).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
-  );
-}
-
 /** Kept after the run, unlike what Playwright itself writes for a test that passed. */
 const screenOf = (info: TestInfo, name: string): string => `.cache/screens/${name}-${info.project.name}.png`;
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 /** Long pages are checked by a short one of their kind: the rules are the same, the waiting is not. */
 const VIEWS = [

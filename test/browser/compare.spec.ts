@@ -1,31 +1,9 @@
 // Comparing and costing in use: choose by keyboard or finger, the picture and what it says in words, figures with their
 // intervals; every view passes the accessibility rules. Screenshots are left in .cache/screens to be looked at.
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test, type TestInfo } from '@playwright/test';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
-}
-
-async function violationsOf(page: Page, rules?: string[]): Promise<readonly string[]> {
-  const builder = new AxeBuilder({ page });
-  const { violations } = await (rules ? builder.withRules(rules) : builder.withTags(TAGS)).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
-  );
-}
+import { complaintsOf, sideways, violationsOf } from './page.ts';
 
 const screenOf = (info: TestInfo, name: string): string => `.cache/screens/${name}-${info.project.name}.png`;
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 const small = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() =>

@@ -1,47 +1,11 @@
 // Writing a procedure in the page: from nothing to a file by keyboard alone, with a mend pressed, undone and redone and a
 // reload in the middle; by finger; every view of it within the accessibility rules and large enough to be pressed.
 import { readFile } from 'node:fs/promises';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-async function violationsOf(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
-  );
-}
-
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
-}
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+import { complaintsOf, pressByKey, sideways, tabTo, violationsOf } from './page.ts';
 
 const screenOf = (info: TestInfo, name: string): string =>
   `.cache/screens/write-${name}-${info.project.name}.png`;
-
-/** Tab until it has the focus. */
-async function tabTo(page: Page, target: Locator, key = 'Tab'): Promise<void> {
-  await expect(target).toBeVisible();
-  for (let press = 0; press < 120; press += 1) {
-    if (await target.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press(key);
-  }
-  throw new Error(`${String(target)} was not reached by ${key}`);
-}
-
-async function pressByKey(page: Page, target: Locator, key?: string): Promise<void> {
-  await tabTo(page, target, key);
-  await page.keyboard.press('Enter');
-}
 
 /** Arrow keys to the choice, Enter takes it. */
 async function takeByKey(page: Page, list: Locator, name: string): Promise<void> {

@@ -6,7 +6,6 @@ import {
   answeredIn,
   begin,
   button,
-  complaintsOf,
   entriesOf,
   fill,
   hasContrast,
@@ -20,6 +19,7 @@ import {
   shown,
   TOUCH,
 } from './guideDrill.ts';
+import { complaintsOf } from './page.ts';
 
 const SUIT = 'larkmoor-suit-doffing';
 

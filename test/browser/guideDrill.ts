@@ -1,6 +1,7 @@
 // A drill in a real browser for guide.spec.ts: how it is begun, read on with the plainest press, and what the journal holds of it.
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page } from '@playwright/test';
+import { sideways, violationsOf } from './page.ts';
 
 /** Longer than a bounce, shorter than any time that is kept. */
 const PAUSE = 600;
@@ -115,8 +116,6 @@ export async function entriesOf(page: Page, exit: string): Promise<readonly Row[
 export const answeredIn = (rows: readonly Row[]): readonly unknown[] =>
   rows.filter(({ kind }) => kind === 'exit.line-confirmed').map(({ body }) => body.line);
 
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
 /** Light on dark is read as well as dark on light. */
 export async function hasContrast(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
@@ -125,14 +124,8 @@ export async function hasContrast(page: Page): Promise<void> {
 
 /** No violation of the accessibility rules, nothing wider than the screen, nothing too small for a gloved finger. */
 export async function keepsToTheRules(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  expect(
-    violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' ')}`),
-  ).toEqual([]);
-  const wide = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(wide).toBeLessThanOrEqual(0);
+  expect(await violationsOf(page)).toEqual([]);
+  expect(await sideways(page)).toBeLessThanOrEqual(0);
   const small = await page.evaluate(() =>
     [...document.querySelectorAll('.g-page :is(button, select, input, a)')]
       .map((target) => ({ high: target.getBoundingClientRect().height, text: target.textContent }))
@@ -140,13 +133,4 @@ export async function keepsToTheRules(page: Page): Promise<void> {
       .map(({ high, text }) => `${text}: ${high}`),
   );
   expect(small).toEqual([]);
-}
-
-export function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
 }

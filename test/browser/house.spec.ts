@@ -1,21 +1,12 @@
 // What every version of the page must hold, whatever it shows: it opens under the server's strict policy without a
 // complaint, asks no other host, passes the accessibility rules and answers at an address inside it.
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
-
-/** Everything the page complains about: console warnings and errors, uncaught errors, requests that failed. */
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
-  return complaints;
-}
+import { expect, test } from '@playwright/test';
+import { complaintsOf } from './page.ts';
 
 test('opens with one main heading and without a complaint', async ({ page }) => {
   const complaints = complaintsOf(page);
+  page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
   await page.goto('/');
   await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);
   await expect(page).toHaveTitle(/Doffline/);

@@ -5,7 +5,6 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { once } from 'node:events';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -13,6 +12,8 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { build } from 'esbuild';
 import type { JournalParts } from './journalPage.ts';
+import { freePort } from '../../scripts/freePort.mjs';
+import { complaintsOf } from './page.ts';
 
 declare const journal: JournalParts;
 
@@ -30,15 +31,6 @@ const PLACES = [
   '/device/exit/none',
   '/no/such/place',
 ] as const;
-
-/** A port that nobody uses. */
-async function freePort(): Promise<number> {
-  const probe = createServer().listen(0, '127.0.0.1');
-  await once(probe, 'listening');
-  const address = probe.address();
-  probe.close();
-  return typeof address === 'object' && address !== null ? address.port : 0;
-}
 
 interface Server {
   readonly address: string;
@@ -81,16 +73,6 @@ function copyOfBuild(): string {
   cpSync(join(DIST, 'app'), join(folder, 'app'), { recursive: true });
   cpSync(join(DIST, 'server.js'), join(folder, 'server.js'));
   return folder;
-}
-
-/** Everything the page complains about. */
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
 }
 
 async function keptWhole(page: Page, address: string): Promise<void> {

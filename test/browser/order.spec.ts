@@ -1,30 +1,8 @@
 // A better order and one thing in place of another, as a user does it: by keyboard from a procedure into a draft and back by
 // undo, called off on the way; by finger from a draft. Every view keeps to the accessibility rules, the screen and the
 // size of a finger. Screenshots are left in .cache/screens to be looked at.
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
-}
-
-async function violationsOf(page: Page, rules?: string[]): Promise<readonly string[]> {
-  const builder = new AxeBuilder({ page });
-  const { violations } = await (rules ? builder.withRules(rules) : builder.withTags(TAGS)).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
-  );
-}
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+import { complaintsOf, pressByKey, sideways, tabTo, violationsOf } from './page.ts';
 
 const small = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() =>
@@ -43,21 +21,6 @@ async function keepsToTheRules(page: Page): Promise<void> {
 
 const screenOf = (info: TestInfo, name: string): string =>
   `.cache/screens/order-${name}-${info.project.name}.png`;
-
-/** Tab until it has the focus. */
-async function tabTo(page: Page, target: Locator, key = 'Tab'): Promise<void> {
-  await expect(target).toBeVisible();
-  for (let press = 0; press < 150; press += 1) {
-    if (await target.evaluate((element) => element === document.activeElement)) return;
-    await page.keyboard.press(key);
-  }
-  throw new Error(`${String(target)} was not reached by ${key}`);
-}
-
-async function pressByKey(page: Page, target: Locator, key?: string): Promise<void> {
-  await tabTo(page, target, key);
-  await page.keyboard.press('Enter');
-}
 
 const press = (target: Locator, hasTouch: boolean | undefined): Promise<void> =>
   hasTouch ? target.tap() : target.click();

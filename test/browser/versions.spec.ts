@@ -2,23 +2,12 @@
 // approved, found in force and never editable, copied into a new draft, retired; by keyboard alone and by finger alone, with a
 // reload in the middle. And every page about versions, journal and languages within the accessibility rules.
 import { readFile } from 'node:fs/promises';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
 import { DEVICE, PROCEDURE, seed, seedLines } from './versionSeed.ts';
+import { complaintsOf, sideways, violationsOf } from './page.ts';
 
 const NOW = new Date('2026-11-25T12:00:00Z');
 const COPIED = 'Larkmoor General Hospital (invented), isolation unit: doffing of suit and respirator';
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-function complaintsOf(page: Page): readonly string[] {
-  const complaints: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
-  });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  return complaints;
-}
-
 /** The ways in which a person reaches a thing: keys alone, or a finger alone. */
 interface Hand {
   readonly press: (target: Locator) => Promise<void>;
@@ -289,16 +278,6 @@ const PAGES: readonly (readonly [name: string, path: string, shows: string | Reg
   ['languages', '/languages', 'None are in place.'],
   ['language', '/languages/fr', 'Steps, as they are read aloud'],
 ];
-
-async function violationsOf(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
-  );
-}
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 const screenOf = (info: TestInfo, name: string): string =>
   `.cache/screens/versions-${name}-${info.project.name}.png`;

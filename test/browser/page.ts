@@ -1,0 +1,44 @@
+// What every browser test asks of a page: what it complains of, what the accessibility rules find, whether it is wider than the
+// screen; and how a keyboard gets to a thing.
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Locator, type Page } from '@playwright/test';
+
+/** Console warnings and errors and uncaught errors, from now on. */
+export function complaintsOf(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  return complaints;
+}
+
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** What the accessibility rules find: all of them, or only those named. */
+export async function violationsOf(page: Page, rules?: string[]): Promise<readonly string[]> {
+  const builder = new AxeBuilder({ page });
+  const { violations } = await (rules ? builder.withRules(rules) : builder.withTags(TAGS)).analyze();
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' ')}`,
+  );
+}
+
+/** By how many pixels the page is wider than the screen. */
+export const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Tab until it has the focus. */
+export async function tabTo(page: Page, target: Locator, key = 'Tab'): Promise<void> {
+  await expect(target).toBeVisible();
+  for (let press = 0; press < 120; press += 1) {
+    if (await target.evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press(key);
+  }
+  throw new Error(`${String(target)} was not reached by ${key}`);
+}
+
+export async function pressByKey(page: Page, target: Locator, key?: string): Promise<void> {
+  await tabTo(page, target, key);
+  await page.keyboard.press('Enter');
+}
