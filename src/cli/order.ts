@@ -1,6 +1,5 @@
 // `doffline order`: the best doffing order for what a file's people wear, as sentences with reasons, or the least rewriting
 // with one thing in place of another; on request written as a procedure file.
-import { access, writeFile } from 'node:fs/promises';
 import type { Measure } from '../check/finding.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import type { Agent } from '../domain/products.ts';
@@ -9,12 +8,14 @@ import { type OrderOptions, type OrderResult, searchOrder, whyNot } from '../ord
 import { substitute, type Substitution, whyNoSubstitute } from '../order/substitute.ts';
 import type { Refusal, Words } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
-import { type Io, painter, type Paint, printable, wrapped } from './io.ts';
+import { type Io, painter, type Paint, wrapped } from './io.ts';
 import { labelsFor } from './labels/index.ts';
 import { nothingFound, orderReportOf, substitutionReportOf } from './orderReport.ts';
 import type { OrderReport } from './orderSchema.ts';
+import { save } from './save.ts';
 import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
 import { type Speech, tellUnused } from './wording.ts';
+import { capital } from '../words/capital.ts';
 
 export interface OrderRequest {
   readonly agent?: Agent;
@@ -33,8 +34,6 @@ interface Page {
   readonly words: Words;
   readonly paint: Paint;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const optionsOf = ({ agent, seconds, free = false }: OrderRequest): OrderOptions => ({
   ...(agent ? { agent } : {}),
@@ -148,21 +147,9 @@ function answerTo(page: Page, request: OrderRequest): Answer {
 /** Whether it could be written; says on the error stream why not. */
 async function written(io: Io, procedure: Procedure, { out, force = false }: OrderRequest): Promise<boolean> {
   if (out === undefined) return true;
-  const there = await access(out).then(
-    () => true,
-    () => false,
-  );
-  if (there && !force) {
-    io.err(`error: ${printable(out)} is there already; --force overwrites it.\n`);
-    return false;
-  }
-  try {
-    await writeFile(out, printProcedure(procedure));
-    return true;
-  } catch {
-    io.err(`error: ${printable(out)} cannot be written.\n`);
-    return false;
-  }
+  const wrong = await save(out, force, () => printProcedure(procedure));
+  if (wrong !== undefined) io.err(`error: ${wrong}\n`);
+  return wrong === undefined;
 }
 
 /**

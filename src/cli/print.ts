@@ -1,11 +1,11 @@
 // `doffline print`: one paper of one procedure as a PDF file. What is on it is made in print/, how it is set in typst/.
-import { lstat, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, extname } from 'node:path';
 import { type DocumentKind, needsAll, printModel } from '../print/index.ts';
 import { verifyProcedure } from '../verify.ts';
 import type { Status } from './check.ts';
 import type { Io } from './io.ts';
 import { printable } from './io.ts';
+import { save } from './save.ts';
 import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
 import { type PaperSize, pdfOf } from './typst/compile.ts';
 import { type Speech, tellUnused } from './wording.ts';
@@ -24,30 +24,14 @@ export interface PrintRequest {
 const nameFor = (file: string, kind: DocumentKind): string =>
   `${file === '-' ? 'procedure' : basename(file, extname(file))}.${kind}.pdf`;
 
-/** Why nothing may be written there; undefined where it may. Never over anything but a plain file, and that only when asked. */
-async function hindrance(file: string, force: boolean): Promise<string | undefined> {
-  const there = await lstat(file).catch(() => undefined);
-  if (!there) return undefined;
-  if (!there.isFile()) return `${printable(file)} is there already and is no plain file. Name another one.`;
-  return force ? undefined : `${printable(file)} is there already; --force overwrites it.`;
-}
-
-/** Written beside and renamed: nobody pins half a file. What is wrong, where it could not be. */
-async function save(file: string, bytes: Uint8Array): Promise<string | undefined> {
-  const temporary = `${file}.${process.pid}.part`;
+/** What is wrong, in a sentence, where it could not be set or saved. */
+async function written(
+  out: string,
+  force: boolean,
+  make: () => Promise<Uint8Array>,
+): Promise<string | undefined> {
   try {
-    await writeFile(temporary, bytes, { flag: 'wx' });
-    await rename(temporary, file);
-    return undefined;
-  } catch {
-    await rm(temporary, { force: true }).catch(() => undefined);
-    return `${printable(file)} cannot be written. Is there such a folder, and room, and may you write there?`;
-  }
-}
-
-async function written(out: string, make: () => Promise<Uint8Array>): Promise<string | undefined> {
-  try {
-    return await save(out, await make());
+    return await save(out, force, make);
   } catch (error) {
     return error instanceof Error ? printable(error.message) : 'it could not be printed';
   }
@@ -68,8 +52,7 @@ export async function print(io: Io, speech: Speech, path: string, request: Print
   const model = modelOf(subject, speech, request);
   if (!model || isUnreadable(subject)) return 2;
   const out = request.out ?? nameFor(path, request.kind);
-  const wrong =
-    (await hindrance(out, request.force === true)) ?? (await written(out, () => pdfOf(model, request.paper)));
+  const wrong = await written(out, request.force === true, () => pdfOf(model, request.paper));
   if (wrong !== undefined) {
     io.err(`error: ${wrong}\n`);
     return 2;
