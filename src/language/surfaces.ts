@@ -35,14 +35,19 @@ function roomSurfaces({ file, zones }: Context): readonly string[] {
   for (const [name, fixture] of Object.entries(file.room?.fixtures ?? {})) {
     if (fixture?.kind) kinds.set(name, fixture.kind);
   }
-  return [...kinds].flatMap(([name, kind]) => fixtureKind(kind).parts.map((part) => `room.${name}.${part}`));
+  return [...kinds].flatMap(([name, kind]) => fixtureSurfaces(name, kind));
 }
+
+/** The surfaces of somebody who has these items on: skin, mucosa and the parts of each item. */
+export const personSurfaces = (name: string, items: readonly ItemId[]): readonly string[] =>
+  [...SKIN, ...items.flatMap(itemSurfaces)].map((rest) => `${name}.${rest}`);
+
+export const fixtureSurfaces = (name: string, kind: FixtureKindId): readonly string[] =>
+  fixtureKind(kind).parts.map((part) => `room.${name}.${part}`);
 
 /** Every surface that a file's people and room have. */
 export function surfacesOf(context: Context): readonly string[] {
-  const ofPeople = [...context.people.keys()].flatMap((name) =>
-    [...SKIN, ...itemsOf(context, name).flatMap(itemSurfaces)].map((rest) => `${name}.${rest}`),
-  );
+  const ofPeople = [...context.people.keys()].flatMap((name) => personSurfaces(name, itemsOf(context, name)));
   return [...ofPeople, ...roomSurfaces(context)];
 }
 

@@ -9,9 +9,7 @@ import type {
   ProcedureSource,
   StartingState,
 } from '../../../domain/procedure.ts';
-import { itemKind, type ItemId } from '../../../domain/items.ts';
-import { placeName, PLACES, SIDES, TISSUE } from '../../../domain/places.ts';
-import { fixtureKind } from '../../../domain/room.ts';
+import { fixtureSurfaces, personSurfaces } from '../../../language/surfaces.ts';
 
 export const NEW_SOURCE: ProcedureSource = {
   title: 'Title of the document',
@@ -33,22 +31,12 @@ export function withoutSource(procedure: Procedure): Procedure {
   return rest;
 }
 
-const SKIN = PLACES.filter((place) => TISSUE[placeName(place)] !== undefined);
-
-function itemSurfaces(id: ItemId): readonly string[] {
-  const { pair, parts } = itemKind(id);
-  const sides = pair ? SIDES.map((side) => `${side}.`) : [''];
-  return sides.flatMap((side) => parts.map((part) => `${id}.${side}${part.id}`));
-}
-
 /** Surfaces whose state at the start can be stated: what people wear from the start, their skin, and the room. */
 export function startSurfaces({ people, fixtures, start }: Procedure): readonly string[] {
   const ofPeople = people.flatMap(({ id, underneath, wears }) =>
-    [...SKIN, ...[...underneath, ...wears].flatMap(itemSurfaces)].map((rest) => `${id}.${rest}`),
+    personSurfaces(id, [...underneath, ...wears]),
   );
-  const ofRoom = fixtures.flatMap(({ id, kind }) =>
-    fixtureKind(kind).parts.map((part) => `room.${id}.${part}`),
-  );
+  const ofRoom = fixtures.flatMap(({ id, kind }) => fixtureSurfaces(id, kind));
   const stated = new Set(start.map(({ surface }) => surface));
   return [...ofPeople, ...ofRoom].filter((surface) => !stated.has(surface));
 }
