@@ -5,7 +5,7 @@ import type { Procedure } from '../src/domain/procedure.ts';
 import { compile } from '../src/contacts/interpret.ts';
 import { continueFrom, type KnownOfExit } from '../src/order/continue.ts';
 import { searchOrder } from '../src/order/index.ts';
-import { proofSentence } from '../src/words/en/order.ts';
+import { ORDER } from '../src/words/en/order.ts';
 import { ordered, report, type Row } from './harness.ts';
 import { published } from './subjects.ts';
 import { twelve } from './twelve.ts';
@@ -58,7 +58,7 @@ const rows: Row[] = ordered(SUBJECTS).map(([name, subject]) => {
   const from = performance.now();
   const found = searchOrder(procedure, { agent: 'enveloped', milliseconds: SECONDS * 1000 });
   const took = performance.now() - from;
-  const said = proofSentence(found);
+  const said = ORDER.proof(found);
   notes.push(`${name}: ${said}`);
   const proof = found.proved ? 'proved' : `gap: ${found.gap?.figure ?? ''}`;
   return { name, samples: [took], unit: 'ms', goal: `proved under ${SECONDS} s, or the gap`, note: proof };

@@ -15,6 +15,7 @@ import { type CliLabels, labelsFor } from './labels/index.ts';
 import { matchSurface, type NamedSurface } from './match.ts';
 import { loadSubject, printComplaint } from './subject.ts';
 import { type Speech, tellUnused } from './wording.ts';
+import { capital } from '../words/capital.ts';
 
 const SHOWN = 12;
 
@@ -46,7 +47,7 @@ function verdictLines(page: Page, verdict: SurfaceVerdict): readonly string[] {
   const chance = `${words.chance(verdict.chance, CHANCE_STATUS)}, ${labels.interval(words.percent(low), words.percent(high))}`;
   return [
     `    ${labels.barriersNow(words.barriers(verdict.barriers), words.barriers(verdict.barriersAtEnd))}`,
-    `    ${labels.chance.charAt(0).toUpperCase()}${labels.chance.slice(1)}: ${chance}`,
+    `    ${capital(labels.chance)}: ${chance}`,
     `    ${countsText(labels, verdict)}`,
     ...verdict.combinations.slice(0, SHOWN).map((combination) => combinationText(page, combination)),
     ...(verdict.combinations.length > SHOWN ? [`    ${labels.theRest}`] : []),

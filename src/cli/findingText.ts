@@ -5,14 +5,13 @@ import type { Procedure } from '../domain/procedure.ts';
 import { CHANCE_STATUS, type Words } from '../words/index.ts';
 import { type Paint, wrapped } from './io.ts';
 import { labelsFor } from './labels/index.ts';
+import { capital } from '../words/capital.ts';
 
 export interface Page {
   readonly words: Words;
   readonly procedure: Procedure;
   readonly paint: Paint;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const bullet = (text: string, by: number): string =>
   `${' '.repeat(by)}- ${wrapped(text, by + 2).trimStart()}`;

@@ -1,6 +1,7 @@
 // A sentence broken into screens of at most two short rows. One action per row: a row never holds more than one clause
 // (what stands between colons, semicolons, commas and full stops), and a screen never splits a clause that fits it whole.
 import { ROWS } from './fit.ts';
+import { capital } from '../words/capital.ts';
 
 /** What is shown at once: one or two rows. */
 export type Screenful = readonly string[];
@@ -9,8 +10,6 @@ export type Screenful = readonly string[];
 const BREAK = /(?<=[:;,.?!])(?<!\d,(?=\d)) +/u;
 /** Marks that the end of a row says already. */
 const MARKS = /[\s\u00a0]*[:;,]$/u;
-
-const capital = (text: string): string => text.charAt(0).toLocaleUpperCase() + text.slice(1);
 
 /** The clauses of a sentence, without the marks between them; those of commas keep theirs, as they go on. */
 export function clausesOf(sentence: string): readonly string[] {

@@ -1,5 +1,6 @@
 // The pocket card: the steps in a few words each, on quarters of a sheet to be cut out.
-import { capital, type Paper, roleOf } from './paper.ts';
+import { type Paper, roleOf } from './paper.ts';
+import { capital } from '../words/capital.ts';
 import type { Block, CardLine } from './model.ts';
 
 function lineOf(paper: Paper, index: number): readonly CardLine[] {

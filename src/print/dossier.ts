@@ -5,7 +5,8 @@ import type { Acceptance } from '../domain/procedure.ts';
 import { CHANCE_STATUS } from '../words/events.ts';
 import { ruleOf } from '../words/figures.ts';
 import type { Block } from './model.ts';
-import { capital, ownName, type Paper, peopleBlock, standing, whoOf, zoneName } from './paper.ts';
+import { ownName, type Paper, peopleBlock, standing, whoOf, zoneName } from './paper.ts';
+import { capital } from '../words/capital.ts';
 import { sourceBlocks } from './sources.ts';
 
 function procedureBlocks(paper: Paper): readonly Block[] {

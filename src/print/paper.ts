@@ -5,6 +5,7 @@ import { type PrintWords, printWordsFor, RESULTS } from '../words/print/index.ts
 import type { Words } from '../words/words.ts';
 import { momentsOf, type StepMoment } from './moments.ts';
 import type { Block } from './model.ts';
+import { capital } from '../words/capital.ts';
 
 export interface Paper {
   readonly verdict: Verdict;
@@ -23,8 +24,6 @@ export function paperOf(verdict: Verdict, words: Words): Paper {
     moments: momentsOf(verdict),
   };
 }
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The file's own name of a zone or fixture. */
 export const ownName = (id: string): string => id.replaceAll('-', ' ');

@@ -1,5 +1,6 @@
 // The sign-off sheet: one person, one observed run, every step with its three boxes, names and signatures left blank.
-import { boxLabels, capital, type Paper, roleNames, roleOf, standing } from './paper.ts';
+import { boxLabels, type Paper, roleNames, roleOf, standing } from './paper.ts';
+import { capital } from '../words/capital.ts';
 import type { Block } from './model.ts';
 
 export function signOffBlocks(paper: Paper): readonly Block[] {

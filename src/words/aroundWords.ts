@@ -12,6 +12,7 @@ import type { AcceptedPlace, AroundWords } from './compare.ts';
 import { oneOf } from './given.ts';
 import type { Setting } from './setting.ts';
 import type { Explained } from './words.ts';
+import { capital } from './capital.ts';
 
 /** The first lost it, the second gained it. */
 type Sides<Said> = Readonly<Record<Only, Said>>;
@@ -188,7 +189,6 @@ const SAY: Sayer = {
   accepted: acceptedText,
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const ended = (text: string): string => (/[.!?]\s*[»”"]?$/.test(text) ? text : `${text}.`);
 
 /** The words of a language for it; `set` is its typesetting. */

@@ -14,6 +14,7 @@ import { isWearer, oneOf } from './given.ts';
 import type { Pair } from './numbers.ts';
 import type { FigureWords, OrderWords, ProofToSay, Refusal } from './order.ts';
 import type { Setting } from './setting.ts';
+import { capital } from './capital.ts';
 
 /** What a language writes down for it: whole sentences, or parts that follow one another as they stand. */
 export interface OrderTable {
@@ -72,8 +73,6 @@ export interface OrderGround {
   /** A rule of practice in a few words. */
   readonly rule: (rule: PracticeRuleId) => string;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 type Tools = OrderTable & OrderGround;
 

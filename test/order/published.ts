@@ -8,7 +8,7 @@ import { printProcedure, readProcedure } from '../../src/language/index.ts';
 import { type OrderResult, searchOrder } from '../../src/order/index.ts';
 import { measureOf } from '../../src/order/written.ts';
 import { verifyProcedure } from '../../src/verify.ts';
-import { choiceSentence, proofSentence } from '../../src/words/en/order.ts';
+import { ORDER } from '../../src/words/en/order.ts';
 import { files, procedureOf } from '../procedures/shelf.ts';
 
 export const DOFFINGS = files.filter((file) => procedureOf(file).kind === 'doffing');
@@ -40,7 +40,7 @@ function heldOf(file: string, given: Procedure, found: OrderResult): void {
   test('it is proved, or the gap is told and lies between bound and result', () => {
     expect(found.proved).toBe(found.gap === undefined);
     expect(compareMeasures(found.lowerBound, found.measure)).toBeLessThanOrEqual(0);
-    expect(proofSentence(found)).toContain(found.proved ? 'Proved' : 'gap');
+    expect(ORDER.proof(found)).toContain(found.proved ? 'Proved' : 'gap');
   });
 
   test('it is a procedure file like any other, everything off, step ids unique', () => {
@@ -58,7 +58,7 @@ function heldOf(file: string, given: Procedure, found: OrderResult): void {
     const ids = found.procedure.steps.map(({ id }) => id);
     for (const choice of found.choices) {
       expect(ids).toContain(choice.step);
-      expect(choiceSentence(found.procedure, choice)).toMatch(/\.$/);
+      expect(ORDER.choice(found.procedure, choice)).toMatch(/\.$/);
       if (choice.outcome === 'worse') expect(choice.difference).toBeDefined();
       if (choice.outcome === 'impossible') expect(choice.problem).toBeDefined();
     }

@@ -2,14 +2,13 @@
 import type { Procedure, Step } from '../../domain/procedure.ts';
 import { words } from '../words.ts';
 import type { NewStep } from './model/steps.ts';
+import { capital } from '../../words/capital.ts';
 
 export interface Editing {
   readonly draft: Procedure;
   /** `done` says in a few words what was done; edits with the same `merge` one after the other are undone as one. */
   readonly edit: (procedure: Procedure, done: string, merge?: string) => void;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The sentence of a step, with its doer where that is not the wearer. */
 export function sentenceOf(procedure: Procedure, step: NewStep): string {

@@ -3,10 +3,9 @@
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Words } from '../../words/words.ts';
 import type { FixtureView, PersonView, PictureView, SeenSurface } from './picture.ts';
+import { capital } from '../../words/capital.ts';
 
 type Speaker = Pick<Words, 'person' | 'item' | 'surface'>;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Long lists are cut and counted: a sentence that nobody can hear to its end says nothing. */
 function listed(names: readonly string[], most = 14): string {

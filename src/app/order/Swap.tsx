@@ -16,6 +16,7 @@ import { AgentAndTime, type Wanted } from './Settings.tsx';
 import type { Source } from './source.ts';
 import { countsText, StepRows } from './StepRows.tsx';
 import type { Runner } from './useRun.ts';
+import { capital } from '../../words/capital.ts';
 
 export interface SwapQuestion {
   readonly procedure: Procedure;
@@ -23,8 +24,6 @@ export interface SwapQuestion {
   readonly to: string;
   readonly limits: Limits;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 interface Group {
   readonly name: string;

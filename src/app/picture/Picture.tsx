@@ -15,8 +15,7 @@ import { Figure } from './Figure.tsx';
 import { MEASURES, shapesOf } from './measures.ts';
 import { type PatternIds, patternIds, Patterns } from './Patterns.tsx';
 import { Chair, Fixtures, Ground } from './Room.tsx';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital } from '../../words/capital.ts';
 
 interface PersonProps {
   readonly spot: PersonSpot;

@@ -8,7 +8,8 @@ import { duration, pointsIn, signed } from '../numbers.ts';
 import type { Setting } from '../words.ts';
 import { ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS } from './nouns.ts';
 import { counted, STATUS_WORDS } from './numbers.ts';
-import { capital, fixturePhrase, joined, personPhrase } from './phrases.ts';
+import { fixturePhrase, joined, personPhrase } from './phrases.ts';
+import { capital } from '../capital.ts';
 import { stepSentence } from './steps.ts';
 
 const FIELDS: Readonly<Record<ComparedField, string>> = {

@@ -1,12 +1,10 @@
 // The order search in English: why each move stands where it does, what is proved and what is not, and what a substitution
 // asks of people.
 import { evidence } from '../../evidence/index.ts';
-import type { Choice, OrderResult } from '../../order/index.ts';
 import { pairWriter } from '../figures.ts';
 import { durationsIn, percentsIn } from '../numbers.ts';
 import type { OrderWords } from '../order.ts';
 import { type OrderGround, type OrderTable, orderWords } from '../orderWords.ts';
-import type { Setting } from '../words.ts';
 import { figureName } from './mends.ts';
 import { counted, STATUS_WORDS } from './numbers.ts';
 import { personPhrase } from './phrases.ts';
@@ -108,7 +106,3 @@ const GROUND: OrderGround = {
 };
 
 export const ORDER: OrderWords = orderWords(TABLE, GROUND);
-
-export const choiceSentence = (setting: Setting, choice: Choice): string => ORDER.choice(setting, choice);
-
-export const proofSentence = (result: OrderResult): string => ORDER.proof(result);

@@ -15,7 +15,6 @@ export interface Phrase {
   readonly many: boolean;
 }
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const joined = (texts: readonly string[]): string =>
   texts.length < 2 ? (texts[0] ?? '') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1) ?? ''}`;
 const spaced = (id: string): string => id.replaceAll('-', ' ');

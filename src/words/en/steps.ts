@@ -7,7 +7,8 @@ import { lookedOver, techniqueOf } from '../given.ts';
 import { handsBefore } from '../gloved.ts';
 import type { Setting } from '../words.ts';
 import { CLOSURE_VERBS, PART_NOUNS, PLACE_NOUNS, PRODUCT_NOUNS } from './nouns.ts';
-import { capital, fixturePhrase, itemPhrase, joined, personPhrase, zonePhrase } from './phrases.ts';
+import { fixturePhrase, itemPhrase, joined, personPhrase, zonePhrase } from './phrases.ts';
+import { capital } from '../capital.ts';
 import { TECHNIQUE_PHRASES } from './techniques.ts';
 
 type Say = (setting: Setting, step: Step) => string;

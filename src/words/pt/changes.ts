@@ -1,5 +1,6 @@
 // What edits change, and two procedures side by side, in Portuguese.
-import { capital, type Phrase } from '../romance/grammar.ts';
+import type { Phrase } from '../romance/grammar.ts';
+import { capital } from '../capital.ts';
 import type { Comparing, Mends } from '../romance/tongue.ts';
 import { de, to } from './grammar.ts';
 

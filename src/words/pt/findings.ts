@@ -1,5 +1,6 @@
 // Findings and routes in Portuguese.
-import { capital, type Phrase } from '../romance/grammar.ts';
+import type { Phrase } from '../romance/grammar.ts';
+import { capital } from '../capital.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
 import { agree, de, does, is, it, to, within, PORTUGUESE } from './grammar.ts';
 

@@ -5,7 +5,7 @@ import type { AroundWords, CompareWords, DifferenceToSay } from '../compare.ts';
 import { isWearer } from '../given.ts';
 import { duration, pointsIn, signed } from '../numbers.ts';
 import type { Setting } from '../words.ts';
-import { capital } from './grammar.ts';
+import { capital } from '../capital.ts';
 import { fixturePhrase, personPhrase } from './phrases.ts';
 import { stepSentence } from './steps.ts';
 import type { Counted, Tongue } from './tongue.ts';

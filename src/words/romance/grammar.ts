@@ -49,7 +49,6 @@ export const pairF = (one: string, all: string): Noun => f(one, all, true);
 export const manyM = (all: string): Noun => m(all, all, true);
 export const manyF = (all: string): Noun => f(all, all, true);
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 export const spaced = (id: string): string => id.replaceAll('-', ' ');
 

@@ -8,7 +8,7 @@ import type { CompareWords } from '../compare.ts';
 import { compareWords } from './compare.ts';
 import { aroundWordsIn } from './around.ts';
 import { barrierWords, findingWords, problemWords } from './findings.ts';
-import { capital } from './grammar.ts';
+import { capital } from '../capital.ts';
 import { orderWordsIn } from './order.ts';
 import { editSentence, measureLines, mendWords, percentOf } from './mends.ts';
 import { personPhrase, surfacePhrase } from './phrases.ts';

@@ -4,7 +4,7 @@ import type { LedgerTurn } from '../../engine/ledger.ts';
 import { contactOf, startReason } from '../contact.ts';
 import type { RouteSayer } from '../routes.ts';
 import type { Setting } from '../words.ts';
-import { capital } from './grammar.ts';
+import { capital } from '../capital.ts';
 import { surfacePhrase, touchingPhrase } from './phrases.ts';
 import { eventClause } from './slips.ts';
 import { stepLabel } from './steps.ts';

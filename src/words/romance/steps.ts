@@ -5,7 +5,8 @@ import type { Step } from '../../domain/procedure.ts';
 import { lookedOver, techniqueOf } from '../given.ts';
 import { handsBefore } from '../gloved.ts';
 import type { Setting } from '../words.ts';
-import { capital, partOf, type Phrase, the, together } from './grammar.ts';
+import { partOf, type Phrase, the, together } from './grammar.ts';
+import { capital } from '../capital.ts';
 import { fixturePhrase, itemPhrase, personPhrase, placePhrase, zonePhrase } from './phrases.ts';
 import type { StepTold, Tongue } from './tongue.ts';
 
