@@ -125,7 +125,6 @@ export function oneSlip(context: JudgeContext): readonly Finding[] {
       const route = routeTo(analysis, worst, [lone.event]);
       const surfaceClass: SurfaceClass = plan.surfaces[worst]?.class ?? 'skin';
       return {
-        ...EMPTY,
         code: `one-slip.${surfaceClass}`,
         kind: 'one-slip',
         severity: 'note',
@@ -139,6 +138,7 @@ export function oneSlip(context: JudgeContext): readonly Finding[] {
         events: [event?.key ?? ''],
         route,
         replay: idFor(context, [lone.event]),
+        mends: [],
         evidence: asEvidence(event?.prior ?? ''),
       };
     })
@@ -166,7 +166,6 @@ export function byDesign(context: JudgeContext): readonly Finding[] {
     if (!surface || !/glove|outside$|^room\./.test(surface.id)) return [];
     return [
       {
-        ...EMPTY,
         code: `accepted.${surface.class}`,
         kind: 'accepted',
         severity: 'note',
@@ -174,8 +173,12 @@ export function byDesign(context: JudgeContext): readonly Finding[] {
         steps: [step],
         surface: surface.id,
         surfaces: [surface.id],
+        params: {},
+        events: [],
         route: routeTo(analysis, index, [], step),
         replay: idFor(context, []),
+        mends: [],
+        evidence: [],
       },
     ];
   });

@@ -63,12 +63,18 @@ interface Geometry {
   readonly at: ReadonlyMap<Place, Part>;
   readonly covers: ReadonlyMap<Part, readonly Place[]>;
   readonly runs: ReadonlyMap<Part, readonly Place[]>;
+  /** What a part covers, and what it runs over. */
+  readonly spans: ReadonlyMap<Part, readonly Place[]>;
   readonly lies: readonly Place[];
   /** What follows the person in the surface id. */
   readonly names: ReadonlyMap<Part, string>;
 }
 
-const GEOMETRIES = new Map<ItemId, Map<Side | undefined, Geometry>>();
+const GEOMETRIES: Readonly<Record<Side | 'none', Map<ItemId, Geometry>>> = {
+  left: new Map(),
+  right: new Map(),
+  none: new Map(),
+};
 
 /** An item of a pair covers its own side, a sided part its own, anything else both. */
 function placesFor(names: readonly PlaceName[], side: Side | undefined): readonly Place[] {
@@ -76,11 +82,11 @@ function placesFor(names: readonly PlaceName[], side: Side | undefined): readonl
 }
 
 function geometry(layer: Worn): Geometry {
-  const known = GEOMETRIES.get(layer.item)?.get(layer.side);
+  const ofSide = GEOMETRIES[layer.side ?? 'none'];
+  const known = ofSide.get(layer.item);
   if (known) return known;
-  const bySide = GEOMETRIES.get(layer.item) ?? new Map<Side | undefined, Geometry>();
   const made = geometryOf(layer);
-  GEOMETRIES.set(layer.item, bySide.set(layer.side, made));
+  ofSide.set(layer.item, made);
   return made;
 }
 
@@ -90,19 +96,23 @@ function geometryOf(layer: Worn): Geometry {
     new Map(parts.map((part) => [part, placesFor(names(part), layer.side ?? part.side)] as const));
   const covers = spread((part) => part.covers);
   const runs = spread((part) => part.runs ?? []);
+  const spans = new Map(parts.map((part) => [part, [...covers.get(part)!, ...runs.get(part)!]] as const));
   // The first part listed wins where two cover the same place.
   const at = new Map(
     [...covers].reverse().flatMap(([part, places]) => places.map((place) => [place, part] as const)),
   );
   const side = layer.side ? `${layer.side}.` : '';
   const names = new Map(parts.map((part) => [part, `${layer.item}.${side}${part.id}`] as const));
-  return { at, covers, runs, lies: [...covers.values(), ...runs.values()].flat(), names };
+  return { at, covers, runs, spans, lies: [...spans.values()].flat(), names };
 }
 
 export const coveredBy = (layer: Worn, part: Part): readonly Place[] =>
   geometry(layer).covers.get(part) ?? [];
 
-export const runsOver = (layer: Worn, part: Part): readonly Place[] => geometry(layer).runs.get(part) ?? [];
+const runsOver = (layer: Worn, part: Part): readonly Place[] => geometry(layer).runs.get(part) ?? [];
+
+/** All places a part lies on: those it covers, then those it runs over. */
+export const spannedBy = (layer: Worn, part: Part): readonly Place[] => geometry(layer).spans.get(part) ?? [];
 
 const partAt = (layer: Layer, place: Place): Part | undefined => geometry(layer).at.get(place);
 
@@ -124,14 +134,28 @@ function surfaceId(person: string, rest: string): string {
 export const partSurface = (person: string, layer: Worn, part: Part): string =>
   surfaceId(person, geometry(layer).names.get(part) ?? part.id);
 
-/** The outermost surface at a place among the first `below` layers; undefined where only clothes would be. */
-export function outermost(body: Body, place: Place, below = body.layers.length): string | undefined {
+function outermostBelow(body: Body, place: Place, below: number): string | undefined {
   for (let index = below - 1; index >= 0; index -= 1) {
     const layer = body.layers[index];
     const part = layer && partAt(layer, place);
     if (layer && part) return partSurface(body.id, layer, part);
   }
   return TISSUE[placeName(place)] ? surfaceId(body.id, place) : undefined;
+}
+
+/** What is outermost at a place, by the layers: they are never changed, and nobody else's. */
+const OUTERMOST = new WeakMap<readonly Layer[], Map<Place, string | undefined>>();
+
+/** The outermost surface at a place among the first `below` layers; undefined where only clothes would be. */
+export function outermost(body: Body, place: Place, below = body.layers.length): string | undefined {
+  if (below < body.layers.length) return outermostBelow(body, place, below);
+  const known = OUTERMOST.get(body.layers) ?? new Map<Place, string | undefined>();
+  if (known.size === 0) OUTERMOST.set(body.layers, known);
+  const found = known.get(place);
+  if (found !== undefined || known.has(place)) return found;
+  const made = outermostBelow(body, place, below);
+  known.set(place, made);
+  return made;
 }
 
 /** All places of the part that lies outermost at a place among the first `below` layers; none where it is bare. */
@@ -191,7 +215,7 @@ function holdsClose(layer: Layer, place: Place): boolean {
 export function enclosed(body: Body, index: number, part: Part): boolean {
   const layer = body.layers[index];
   if (!layer) return false;
-  const lies = [...coveredBy(layer, part), ...runsOver(layer, part)];
+  const lies = spannedBy(layer, part);
   const over = body.layers.slice(index + 1).filter((candidate) => itemKind(candidate.item).encloses);
   return lies.length > 0 && lies.every((place) => over.some((candidate) => holdsClose(candidate, place)));
 }

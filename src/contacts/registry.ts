@@ -99,11 +99,13 @@ function eventOf(key: string, what: SlipId, step: number, who?: string, on?: str
 export function createRegistry(procedure: Procedure): Registry {
   const surfaces = table<Surface>();
   const events = table<BasicEvent>();
+  const materials: Material[] = [];
   return {
     surfaces: surfaces.rows,
     events: events.rows,
     surface: (id) => surfaces.number(id, () => surfaceOf(procedure, id)),
     event: (key, what, step, who, on) => events.number(key, () => eventOf(key, what, step, who, on)),
-    material: (surface) => describeSurface(procedure, surfaces.rows[surface]?.id ?? '').material,
+    material: (surface) =>
+      (materials[surface] ??= describeSurface(procedure, surfaces.rows[surface]?.id ?? '').material),
   };
 }

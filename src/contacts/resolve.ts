@@ -3,7 +3,7 @@ import { type ItemId, itemKind, type Part, type PartId } from '../domain/items.t
 import type { Ref } from '../domain/moves.ts';
 import { isPaired, type Place, placeOn, placesOf, type Side, sideOf } from '../domain/places.ts';
 import { fixtureKind, type Fixture } from '../domain/room.ts';
-import { type Body, coveredBy, indexOf, outermost, partSurface, runsOver } from './body.ts';
+import { type Body, indexOf, outermost, partSurface, spannedBy } from './body.ts';
 import { actor, bodyFor, type Frame, itemAt, itemSides, owner, sides } from './frame.ts';
 import { bodyIn } from './scene.ts';
 
@@ -67,7 +67,7 @@ export function partsOf(
       .parts.filter((part: Part) => parts === 'all' || parts.includes(part.id))
       .map((part: Part) => ({
         id: partSurface(person, layer, part),
-        places: [...coveredBy(layer, part), ...runsOver(layer, part)],
+        places: spannedBy(layer, part),
       }));
   });
 }

@@ -109,19 +109,19 @@ function rowsOf(families: Families): Map<Family, Float64Array> {
 }
 
 /** Number of sets by order. Exact below 2^53 sets; above, still right about which orders occur. */
-function orderRow(families: Families, family: Family): Float64Array {
-  const rows = rowsOf(families);
-  if (!rows.has(family)) {
-    for (const id of reachable(families, [family])) {
-      if (rows.has(id)) continue;
-      const [low, high] = [rows.get(families.low[id]!)!, rows.get(families.high[id]!)!];
-      const row = new Float64Array(Math.max(low.length, high.length + 1));
-      row.set(low);
-      for (let order = 0; order < high.length; order++) row[order + 1]! += high[order]!;
-      rows.set(id, row);
-    }
-  }
-  return rows.get(family)!;
+const orderRow = (families: Families, family: Family): Float64Array =>
+  rowIn(families, rowsOf(families), family);
+
+function rowIn(families: Families, rows: Map<Family, Float64Array>, family: Family): Float64Array {
+  const known = rows.get(family);
+  if (known) return known;
+  const low = rowIn(families, rows, families.low[family]!);
+  const high = rowIn(families, rows, families.high[family]!);
+  const row = new Float64Array(Math.max(low.length, high.length + 1));
+  row.set(low);
+  for (let order = 0; order < high.length; order++) row[order + 1]! += high[order]!;
+  rows.set(family, row);
+  return row;
 }
 
 function bigOrderRow(families: Families, family: Family): bigint[] {

@@ -6,7 +6,6 @@
 
 import type { Diagram, Node } from './diagram.ts';
 import { NodeTable, PairCache } from './nodeTable.ts';
-import { reachable } from './walk.ts';
 
 /** A node of the families' diagram: 0 is no set at all, 1 is the empty set alone. */
 export type Family = number;
@@ -29,16 +28,18 @@ export class Families extends NodeTable {
   /** The minimal cut sets of a condition. `true` has one, the empty set; `false` has none. */
   minimal(root: Node): Family {
     this.#makeRoom();
-    const known = this.#minimal;
-    const found = known[root] ?? -1;
+    return this.#minimalOf(root);
+  }
+
+  #minimalOf(root: Node): Family {
+    const found = this.#minimal[root]!;
     if (found !== -1) return found;
     const { diagram } = this;
-    for (const id of reachable(diagram, [root])) {
-      if (known[id] !== -1) continue;
-      const without = known[diagram.low[id]!]!;
-      known[id] = this.#set(diagram.variable[id]!, without, this.less(known[diagram.high[id]!]!, without));
-    }
-    return known[root]!;
+    const without = this.#minimalOf(diagram.low[root]!);
+    const given = this.#minimalOf(diagram.high[root]!);
+    const family = this.#set(diagram.variable[root]!, without, this.less(given, without));
+    this.#minimal[root] = family;
+    return family;
   }
 
   /** The sets of `a` that are not in `b`. */

@@ -2,8 +2,8 @@
 // arrays that double, and a lossy cache of results by pair. Terminals 0 and 1 lie below every variable. Children
 // are made before their parents, so going through the ids upwards is a bottom-up pass without recursion.
 
-const FIRST_NODES = 1 << 12;
-const FIRST_RESULTS = 1 << 12;
+const FIRST_NODES = 1 << 13;
+const FIRST_RESULTS = 1 << 14;
 /** What fits the processor's own cache; more only for diagrams that need it. */
 const USUAL_RESULTS = 1 << 16;
 const MOST_RESULTS = 1 << 22;
@@ -150,7 +150,7 @@ export class PairCache {
 
   /** Keeps a result; grows with the work, for the pairs asked about may far outnumber the nodes made. */
   set(a: number, b: number, result: number): void {
-    if (++this.#since > this.#mask) this.#grow();
+    if (++this.#since > this.#mask * 2) this.#grow();
     const kept = this.#kept;
     const at = (mix(a, b, 7) & this.#mask) << 2;
     kept[at] = a;

@@ -54,13 +54,19 @@ export function routeOf(plan: Plan, trueEvents: ReadonlySet<number>, question: R
     happens[event] = 1;
     from = Math.min(from, firstUse[event]!);
   }
-  const { chains, ever } = moments[from + 1]!;
+  const kept = Math.floor((from + 1) / APART);
+  const { chains, ever } = moments[kept]!;
   const run: Run = { happens, chains: [...chains], ever: [...ever] };
-  if (from < 0) perform(run, plan.start, -1);
-  for (let step = Math.max(from, 0); step < end; step += 1) perform(run, plan.steps[step]!.operations, step);
+  for (let step = kept * APART - 1; step < end; step += 1) perform(run, operationsOf(plan, step), step);
   const chain = (question.judged === 'ever' ? run.ever : run.chains)[question.target]!;
   return chain === null ? null : routeFrom(chain, question.isHand ?? (() => false));
 }
+
+const operationsOf = ({ start, steps }: Plan, step: number): readonly Operation[] =>
+  step < 0 ? start : steps[step]!.operations;
+
+/** Every so many steps the uneventful run is kept; to perform a few steps again is quicker than to keep them all. */
+const APART = 8;
 
 interface Moment {
   /** Per surface: the chain with the fewest transfers, the earliest of equals; null while it is clean. */
@@ -75,7 +81,7 @@ interface Run extends Moment {
 
 /** The run in which nothing happens. Every other is the same up to the first step in which one of its events is asked. */
 interface Uneventful {
-  /** First nothing, then before each step, then the end. */
+  /** First nothing, then, APART steps on each time, as the step begins; the start is a step. */
   readonly moments: readonly Moment[];
   /** Per event: the first step that asks for it, -1 for the start, their number for one that none asks for. */
   readonly firstUse: Int32Array;
@@ -89,16 +95,18 @@ function uneventfulOf(plan: Plan): Uneventful {
   return known;
 }
 
-function runUneventful({ surfaces, events, start, steps }: Plan): Uneventful {
+function runUneventful(plan: Plan): Uneventful {
+  const { surfaces, events, steps } = plan;
   const nothing = (): null[] => surfaces.map(() => null);
   const run: Run = { happens: new Uint8Array(events.length), chains: nothing(), ever: nothing() };
-  const moments: Moment[] = [{ chains: nothing(), ever: nothing() }];
+  const moments: Moment[] = [];
   const firstUse = new Int32Array(events.length).fill(steps.length);
-  [start, ...steps.map(({ operations }) => operations)].forEach((operations, at) => {
-    perform(run, operations, at - 1);
-    moments.push({ chains: [...run.chains], ever: [...run.ever] });
-    noteUses(firstUse, operations, at - 1);
-  });
+  for (let step = -1; step <= steps.length; step += 1) {
+    if ((step + 1) % APART === 0) moments.push({ chains: [...run.chains], ever: [...run.ever] });
+    if (step === steps.length) break;
+    perform(run, operationsOf(plan, step), step);
+    noteUses(firstUse, operationsOf(plan, step), step);
+  }
   return { moments, firstUse };
 }
 
