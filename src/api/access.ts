@@ -50,7 +50,8 @@ export type RouteName = keyof typeof ACCESS;
 /** Families of kinds (what stands before the dot) that devices of a role may send. The server's own are in nobody's. */
 const EXITS = ['exit', 'room', 'emergency', 'note'] as const;
 const RECORDS: Readonly<Record<Role, readonly string[]>> = {
-  observer: EXITS,
+  // A visitor or a stand-in comes at night: whoever signs them in must be able to list them, or nothing after is taken.
+  observer: [...EXITS, 'staff'],
   lead: [...EXITS, 'procedure', 'departure', 'language', 'staff'],
   stores: ['note'],
   'occupational-health': ['note'],

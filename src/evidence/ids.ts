@@ -349,6 +349,8 @@ export const evidenceIds = [
   'legibility.typeface',
   'legibility.screen',
   'legibility.verb-first',
+  'logbook.past-limit',
+  'logbook.no-limit',
   'observer.speech-loss',
   'observer.vigilance.missed',
   'observer.agreement.item-kappa',

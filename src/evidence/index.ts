@@ -15,6 +15,7 @@ import handHygiene from '../../evidence/hand-hygiene.json' with { type: 'json' }
 import heat from '../../evidence/heat.json' with { type: 'json' };
 import humanReliability from '../../evidence/human-reliability.json' with { type: 'json' };
 import legibility from '../../evidence/legibility.json' with { type: 'json' };
+import logbook from '../../evidence/logbook.json' with { type: 'json' };
 import observers from '../../evidence/observers.json' with { type: 'json' };
 import practice from '../../evidence/practice.json' with { type: 'json' };
 import slips from '../../evidence/slips.json' with { type: 'json' };
@@ -48,6 +49,7 @@ const written = [
   heat,
   humanReliability,
   legibility,
+  logbook,
   observers,
   practice,
   slips,

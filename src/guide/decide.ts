@@ -5,6 +5,7 @@ import { type Draft, type EntryBodies, type EntryKind, OTHER } from './entries.t
 import type { Event, Press } from './events.ts';
 import { isEvent } from './known.ts';
 import { answersTo, type Line } from './script.ts';
+import type { WearLimit } from './setup.ts';
 import {
   type Core,
   currentLine,
@@ -77,6 +78,16 @@ function goesOn(core: Core): readonly Draft[] {
 }
 
 /** Before an entry: something bare, or not seen, needs a reason and is recorded. */
+/** Longest text that the journal takes for where a limit is written. */
+const MOST_SOURCE = 300;
+
+/** The unit's limit as the journal takes it: whole minutes, and where they are written. */
+function limitOf(wear: WearLimit | undefined): EntryBodies['room.entered']['limit'] {
+  const minutes = Math.max(1, Math.round(wear?.limitMinutes ?? 0));
+  const source = (wear?.source ?? '').trim().slice(0, MOST_SOURCE);
+  return wear && source !== '' && Number.isSafeInteger(minutes) ? { minutes, source } : null;
+}
+
 function enter(
   state: State,
   answer: Draft,
@@ -85,6 +96,7 @@ function enter(
   at: number,
 ): Decision {
   const { core, visit } = state;
+  const { identity, unit } = core.script.setup;
   const bare = core.script.bare.some(({ severity }) => severity === 'error');
   const needsReason = bare || !isSeen;
   if (needsReason && !reason) return refuse('reason-missing');
@@ -103,6 +115,14 @@ function enter(
     person: core.people.wearer,
     room: core.room,
     happened: iso(at),
+    role: 'wearer',
+    worn: { ...identity },
+    ensemble: null,
+    items: [],
+    observer: core.people.observer,
+    limit: limitOf(unit.wear),
+    drill: core.drill,
+    late: null,
   });
   return { drafts: [answer, ...why, ...goesOn(core), entered, ...startWear(core)] };
 }
@@ -274,6 +294,8 @@ const leave: Handler<'leave'> = ({ core, visit }, { at }) => {
     room: core.room,
     happened: iso(at),
     exit: null,
+    asked: 'later',
+    late: null,
   });
   return { drafts: [left, ...ending(core, 'finished', at)] };
 };

@@ -70,11 +70,20 @@ export interface EntryBodies {
     readonly linesNotSeen: number;
   };
   'exit.question-answered': { readonly exit: string; readonly question: QuestionId; readonly answer: Reply };
+  /** Sizes and lots are not asked for while somebody is dressed: the logbook takes them. */
   'room.entered': {
     readonly visit: string;
     readonly person: string;
     readonly room: string;
     readonly happened: string;
+    readonly role: 'wearer';
+    readonly worn: { readonly procedure: string; readonly version: string; readonly content: string };
+    readonly ensemble: null;
+    readonly items: readonly [];
+    readonly observer: string;
+    readonly limit: { readonly minutes: number; readonly source: string } | null;
+    readonly drill: boolean;
+    readonly late: null;
   };
   'room.left': {
     readonly visit: string;
@@ -82,6 +91,9 @@ export interface EntryBodies {
     readonly room: string;
     readonly happened: string;
     readonly exit: string | null;
+    /** The end questions come at the end of the doffing. */
+    readonly asked: 'later';
+    readonly late: null;
   };
   'emergency.opened': {
     readonly emergency: EmergencyId;

@@ -1,4 +1,5 @@
-// An entry for somebody outside the unit: without free text, in which a name may have been typed, and without sealed bytes.
+// An entry for somebody outside the unit: without free text, in which a name may have been typed, without sealed bytes, and
+// without what a wearer answered at the end of an exit, which is of their health.
 // People stay ids of the staff list. Hashes stay too, so that a line can be found again in the journal; what was left out
 // cannot be worked out from them here, and the entry's hash cannot be worked out again without it.
 import { canonical, type Plain, type PlainObject } from './canonical.ts';
@@ -6,8 +7,12 @@ import type { Accepted } from './entry.ts';
 import { KINDS } from './kinds/index.ts';
 import type { KindTable } from './kinds/kind.ts';
 
+/** Shorter values all look alike: the length of 'no' would tell it from 'yes'. */
+const LEAST = 16;
+
 /** What stands in place of what was left out: how many characters of canonical text. */
-const withheld = (value: Plain): Plain => (value === null ? null : { withheld: canonical(value).length });
+const withheld = (value: Plain): Plain =>
+  value === null ? null : { withheld: Math.max(LEAST, canonical(value).length) };
 
 /** A body without its free text; one of a kind or version that is not known here is left out whole. */
 function withoutText(kind: string, version: number, body: PlainObject): Plain {

@@ -1,5 +1,5 @@
-// Journals written by earlier releases are read by this one: the file as release 0.1.0 left it, never touched since. A release
-// that changes a schema adds a fixture of its own and leaves this as it is.
+// Journals written by earlier releases are read by this one: the files as those left them, never touched since. A release
+// that changes a schema adds a fixture of its own and leaves the others as they are. The second has ways in of both versions.
 import { copyFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -25,6 +25,18 @@ const FIXTURES = [
     unknown: [29],
     inside: ['p-5t8w'],
     stages: { 'suit-doffing': { '1': 'retired' } },
+    conflicts: ['wrong-stage'],
+  },
+  {
+    name: 'version-2',
+    head: {
+      number: 37,
+      hash: 'b0aa0d649f6964dda6eba457a37eef0bb82570115039ba1259805c80549f4431',
+    },
+    unknown: [],
+    inside: ['p-5t8w', 'p-7c4v'],
+    stages: { 'suit-doffing': { '1': 'retired' } },
+    conflicts: ['wrong-stage', 'wrong-stage'],
   },
 ] as const;
 
@@ -32,7 +44,7 @@ const folder = mkdtempSync(join(tmpdir(), 'journal-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 const path = (name: string): string => join('test/journal/fixtures', name);
 
-describe.each(FIXTURES)('$name', ({ name, head, unknown, inside, stages }) => {
+describe.each(FIXTURES)('$name', ({ name, head, unknown, inside, stages, conflicts: refused }) => {
   const withStore = async (work: (store: Store) => Promise<void>): Promise<void> => {
     const copy = join(folder, `${name}.sqlite`);
     copyFileSync(path(`${name}.sqlite`), copy);
@@ -76,7 +88,7 @@ describe.each(FIXTURES)('$name', ({ name, head, unknown, inside, stages }) => {
       for (const [procedure, versions] of Object.entries(stages))
         for (const [version, stage] of Object.entries(versions))
           expect(procedures[procedure]?.[version]?.stage).toBe(stage);
-      expect(conflicts.map(({ code }) => code)).toEqual(['wrong-stage']);
+      expect(conflicts.map(({ code }) => code)).toEqual(refused);
     });
   });
 

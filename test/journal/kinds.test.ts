@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { PlainObject } from '../../src/journal/canonical.ts';
 import { exportLine } from '../../src/journal/export.ts';
 import { KINDS } from '../../src/journal/kinds/index.ts';
-import { kind, type KindTable, revised } from '../../src/journal/kinds/kind.ts';
+import { kind, type KindTable, revised, versionOf } from '../../src/journal/kinds/kind.ts';
 import { readBody } from '../../src/journal/reading.ts';
 import { BODIES, device, KIND_NAMES, UNIT } from './samples.ts';
 
@@ -12,7 +12,7 @@ describe('every kind', () => {
   test('has a sample, and the sample is read as it stands', () => {
     expect([...KIND_NAMES].sort()).toEqual(Object.keys(KINDS).sort());
     for (const name of KIND_NAMES)
-      expect(readBody({ kind: name, version: 1, body: BODIES[name] }), name).toEqual({
+      expect(readBody({ kind: name, version: versionOf(KINDS[name]), body: BODIES[name] }), name).toEqual({
         body: BODIES[name],
       });
   });
@@ -22,7 +22,9 @@ describe('every kind', () => {
     const [first = ''] = Object.keys(body);
     const { [first]: _gone, ...less } = body;
     for (const wrong of [{ ...body, name: 'Jane Roe' }, less])
-      expect(readBody({ kind: name, version: 1, body: wrong })).toMatchObject({ unread: 'body' });
+      expect(readBody({ kind: name, version: versionOf(KINDS[name]), body: wrong })).toMatchObject({
+        unread: 'body',
+      });
   });
 
   test('names free text by fields that it has', () => {
@@ -63,6 +65,28 @@ describe('versions of a kind', () => {
   });
 });
 
+test('a way in and a way out of the first version are read as saying no more than they said', () => {
+  const { visit, person, room, happened } = BODIES['room.entered'];
+  const first = { visit, person, room, happened };
+  const read = readBody({ kind: 'room.entered', version: 1, body: first });
+  expect(read).toEqual({
+    body: {
+      ...first,
+      role: null,
+      worn: null,
+      ensemble: null,
+      items: [],
+      observer: null,
+      limit: null,
+      drill: null,
+      late: null,
+    },
+  });
+  expect(readBody({ kind: 'room.left', version: 1, body: { ...first, exit: null } })).toEqual({
+    body: { ...first, exit: null, asked: null, late: null },
+  });
+});
+
 describe('an export line', () => {
   const lineOf = (
     kindName: string,
@@ -83,11 +107,21 @@ describe('an export line', () => {
       body: { key: 'follow-up-2026', sealed: { withheld: 48 } },
     });
     expect(lineOf('from.later', { who: 'Jane Roe' })).toMatchObject({ body: { withheld: 18 } });
-    expect(lineOf('room.left', { who: 'Jane Roe' }, 2)).toMatchObject({ body: { withheld: 18 } });
-    expect(lineOf('room.entered', BODIES['room.entered'])).toMatchObject({ body: { person: 'p-3k7m' } });
+    expect(lineOf('room.left', { who: 'Jane Roe' }, 99)).toMatchObject({ body: { withheld: 18 } });
+    const entered = lineOf('room.entered', BODIES['room.entered'], 2);
+    expect(entered).toMatchObject({ body: { person: 'p-3k7m', worn: { version: '1' } } });
+    expect(JSON.stringify(entered)).not.toContain('LOT');
     expect(lineOf('exit.stopped', { ...BODIES['exit.stopped'], text: null })).toMatchObject({
       body: { text: null },
     });
+  });
+
+  test('does not tell by its length what a wearer answered', () => {
+    const bodies = ['no', 'yes', 'not-sure'].map(
+      (answer) => lineOf('exit.question-answered', { ...BODIES['exit.question-answered'], answer }).body,
+    );
+    expect(new Set(bodies.map((body) => JSON.stringify(body))).size).toBe(1);
+    expect(bodies[0]).toMatchObject({ question: 'torn-glove', answer: { withheld: 16 } });
   });
 
   test('has it all where that is asked for', () => {

@@ -19,6 +19,15 @@ async function acceptedFrom(entries: readonly Entry[]) {
 const roomAfter = async (entries: readonly Entry[]) => roomNow(fold(roomView, await acceptedFrom(entries)));
 const versionsAfter = async (entries: readonly Entry[]) => fold(versionsView, await acceptedFrom(entries));
 
+const entered = (name: string, person: string, hour: number) => ({
+  ...BODIES['room.entered'],
+  ...visit(name, person, hour),
+});
+const left = (name: string, person: string, hour: number) => ({
+  ...BODIES['room.left'],
+  ...visit(name, person, hour),
+});
+
 const visit = (name: string, person: string, hour: number) => ({
   visit: name,
   person,
@@ -30,12 +39,12 @@ describe('the room', () => {
   test('who is in now, the longest first, and since when', async () => {
     const desk = device('desk');
     const now = await roomAfter([
-      desk.write('room.entered', visit('v1', 'p-anna', 10)),
-      desk.write('room.entered', visit('v2', 'p-bela', 8)),
-      desk.write('room.entered', visit('v3', 'p-caro', 9)),
-      desk.write('room.left', { ...visit('v3', 'p-caro', 11), exit: null }),
+      desk.write('room.entered', entered('v1', 'p-anna', 10)),
+      desk.write('room.entered', entered('v2', 'p-bela', 8)),
+      desk.write('room.entered', entered('v3', 'p-caro', 9)),
+      desk.write('room.left', left('v3', 'p-caro', 11)),
     ]);
-    expect(now.inside.map(({ person, since }) => `${person} ${since.slice(11, 16)}`)).toEqual([
+    expect(now.inside.map(({ person, entered: since }) => `${person} ${since?.slice(11, 16)}`)).toEqual([
       'p-bela 08:00',
       'p-anna 10:00',
     ]);
@@ -45,9 +54,9 @@ describe('the room', () => {
   test('says who went in twice and which end has no beginning', async () => {
     const desk = device('desk');
     const now = await roomAfter([
-      desk.write('room.entered', visit('v1', 'p-anna', 8)),
-      desk.write('room.entered', visit('v2', 'p-anna', 9)),
-      desk.write('room.left', { ...visit('v9', 'p-bela', 9), exit: null }),
+      desk.write('room.entered', entered('v1', 'p-anna', 8)),
+      desk.write('room.entered', entered('v2', 'p-anna', 9)),
+      desk.write('room.left', left('v9', 'p-bela', 9)),
     ]);
     expect(now.twice).toEqual(['p-anna']);
     expect(now.unopened).toEqual(['v9']);
@@ -60,12 +69,10 @@ describe('the room', () => {
     const door = device('door');
     const tablet = device('tablet-1');
     const ins = stays.map((hour, index) =>
-      door.write('room.entered', visit(`v${index}`, `p-${1000 + index}`, hour)),
+      door.write('room.entered', entered(`v${index}`, `p-${1000 + index}`, hour)),
     );
     const outs = stays.flatMap((hour, index) =>
-      index % 2 === 0
-        ? [tablet.write('room.left', { ...visit(`v${index}`, `p-${1000 + index}`, hour + 1), exit: null })]
-        : [],
+      index % 2 === 0 ? [tablet.write('room.left', left(`v${index}`, `p-${1000 + index}`, hour + 1))] : [],
     );
     const mixed: Entry[] = [];
     const [a, b] = [[...ins], [...outs]];

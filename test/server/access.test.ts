@@ -103,6 +103,10 @@ test('what the server writes itself no device may record, and a reader’s nothi
     else expect(mayRecord('lead', kind, true)).toBe(true);
   }
   expect(mayRecord('observer', 'procedure.approved', true)).toBe(false);
+  // Whoever signs somebody in at night lists them.
+  expect(mayRecord('observer', 'staff.listed', true)).toBe(true);
+  expect(mayRecord('stores', 'staff.listed', true)).toBe(false);
+  expect(mayRecord('stores', 'room.corrected', true)).toBe(false);
   expect(mayRecord('stores', 'exit.ended', true)).toBe(false);
   expect(mayRecord('observer', 'health.other', false)).toBe(false);
   expect(mayRecord('observer', 'later.kind', false)).toBe(true);

@@ -1,7 +1,7 @@
 // The table of kinds. To add one: its schema in a file beside this, and a line here. To change one: `revised` with the new
 // schema and the step from the old; the old schema stays for ever, because journals are never rewritten.
 import * as exits from './exits.ts';
-import { type BodyOf, kind, type KindTable } from './kind.ts';
+import { type BodyOf, kind, type KindTable, revised } from './kind.ts';
 import * as procedures from './procedures.ts';
 import * as rooms from './rooms.ts';
 import * as unit from './unit.ts';
@@ -31,9 +31,16 @@ export const KINDS = {
   'exit.timer-ended': kind(exits.timerEnded),
   'exit.handed-over': kind(exits.handedOver),
   'exit.ended': kind(exits.exitEnded),
-  'exit.question-answered': kind(exits.questionAnswered),
-  'room.entered': kind(rooms.roomEntered),
-  'room.left': kind(rooms.roomLeft),
+  'exit.question-answered': kind(exits.questionAnswered, ['answer']),
+  'room.entered': revised(kind(rooms.roomEnteredFirst), rooms.roomEntered, rooms.enteredFrom, [
+    'ensemble',
+    'items',
+    'limit',
+    'late',
+  ]),
+  'room.left': revised(kind(rooms.roomLeftFirst), rooms.roomLeft, rooms.leftFrom, ['late']),
+  'room.observer-changed': kind(rooms.observerChanged, ['late']),
+  'room.corrected': kind(rooms.roomCorrected, ['ensemble', 'items', 'limit', 'reason']),
   'emergency.opened': kind(rooms.emergencyOpened),
   'note.added': kind(unit.noteAdded, ['text']),
   'health.sealed': kind(unit.healthSealed, ['sealed']),

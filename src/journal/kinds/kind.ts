@@ -12,7 +12,7 @@ interface Version {
 /** `Body` is what the newest version reads. */
 export interface Kind<Body = unknown> {
   readonly versions: readonly Version[];
-  /** Fields of free text, in which somebody may have typed a name: exports leave them out. */
+  /** Fields of free text, in which somebody may have typed a name, or of somebody's health: exports leave them out. */
   readonly texts: readonly string[];
   /** For the compiler alone. */
   readonly body?: Body;

@@ -1,67 +1,98 @@
-// Who is in the patient's room now, and since when. A visit ends by its id, so that an end which arrives before its
-// beginning (two devices, one of them out of reach) still finds it.
+// The logbook: every visit to the patient's room, as facts by visit. The state is a set of facts, whatever order they arrive
+// in (two devices, one of them out of reach; entries written down afterwards), and stays are worked out from it.
+// Visits lie in drawers by their id, so that an entry copies one drawer and not years of them.
 import type { View } from '../fold.ts';
-import type { Bodies } from '../kinds/index.ts';
+import type { Seen } from '../reading.ts';
+import { type Fact, ROOM_KINDS, type RoomKind, type Stay, stayOf } from './stay.ts';
 
-export type Visit = {
-  readonly visit: string;
-  readonly person: string;
-  readonly room: string;
-  /** When the person went in. */
-  readonly since: string;
-  /** The unit's number of the entry that says so. */
-  readonly unitNumber: number;
+type Drawer = Readonly<Record<string, readonly Fact[]>>;
+
+export type RoomState = {
+  readonly drawers: Readonly<Record<string, Drawer>>;
+  /** Exits that are drills; a donning read aloud has the id of the visit that it begins. */
+  readonly drills: Readonly<Record<string, true>>;
 };
 
-/** `ended` holds the ends whose beginning has not arrived. */
-type RoomState = {
-  readonly inside: Readonly<Record<string, Visit>>;
-  readonly ended: Readonly<Record<string, string>>;
+const DRAWERS = 64;
+
+const drawerOf = (visit: string): string => {
+  let sum = 0;
+  for (const letter of visit) sum = (sum * 31 + (letter.codePointAt(0) ?? 0)) % 65_521;
+  return String(sum % DRAWERS);
 };
 
-function without<Value>(record: Readonly<Record<string, Value>>, key: string) {
-  const { [key]: _gone, ...rest } = record;
-  return rest;
+const own = <Value>(record: Readonly<Record<string, Value>>, key: string): Value | undefined =>
+  Object.hasOwn(record, key) ? record[key] : undefined;
+
+function added(state: RoomState, fact: Fact): RoomState {
+  const { visit } = fact.body;
+  const key = drawerOf(visit);
+  const drawer = own(state.drawers, key) ?? {};
+  const facts = own(drawer, visit) ?? [];
+  // The same entry, met again in another order of the unit's chain.
+  if (facts.some(({ hash }) => hash === fact.hash)) return state;
+  return { ...state, drawers: { ...state.drawers, [key]: { ...drawer, [visit]: [...facts, fact] } } };
 }
 
-function entered(state: RoomState, body: Bodies['room.entered'], unitNumber: number): RoomState {
-  const { visit, person, room, happened: since } = body;
-  if (Object.hasOwn(state.ended, visit)) return { ...state, ended: without(state.ended, visit) };
-  return { ...state, inside: { ...state.inside, [visit]: { visit, person, room, since, unitNumber } } };
-}
+const isOfRooms = (entry: Seen): entry is Extract<Seen, { readonly kind: RoomKind }> =>
+  (ROOM_KINDS as readonly string[]).includes(entry.kind);
 
-function left(state: RoomState, { visit, happened }: Bodies['room.left']): RoomState {
-  return Object.hasOwn(state.inside, visit)
-    ? { ...state, inside: without(state.inside, visit) }
-    : { ...state, ended: { ...state.ended, [visit]: happened } };
+function next(state: RoomState, entry: Seen): RoomState {
+  const { at, by, hash } = entry;
+  if (isOfRooms(entry)) {
+    const { kind, body } = entry;
+    return added(state, { kind, at, by, hash, body } as Fact);
+  }
+  if (entry.kind === 'exit.started' && entry.body.drill)
+    return { ...state, drills: { ...state.drills, [entry.body.exit]: true } };
+  // Handed over in the middle of a donning that is read aloud: whoever watches then watches the visit too.
+  if (entry.kind === 'exit.handed-over' && entry.body.role === 'observer') {
+    const body = { visit: entry.body.exit, observer: entry.body.to, happened: at, late: null };
+    return added(state, { kind: 'room.observer-changed', at, by, hash, body });
+  }
+  return state;
 }
 
 export const roomView: View<RoomState> = {
   name: 'room',
-  version: 1,
-  start: { inside: {}, ended: {} },
-  kinds: ['room.entered', 'room.left'],
-  next: (state, entry) => {
-    if (entry.kind === 'room.entered') return entered(state, entry.body, entry.unitNumber);
-    return entry.kind === 'room.left' ? left(state, entry.body) : state;
-  },
+  version: 2,
+  start: { drawers: {}, drills: {} },
+  kinds: [...ROOM_KINDS, 'exit.started', 'exit.handed-over'],
+  next,
 };
+
+const enteredFirst = (a: Stay, b: Stay): number => {
+  const [one, other] = [a.entered ?? a.left ?? '', b.entered ?? b.left ?? ''];
+  if (one !== other) return one < other ? -1 : 1;
+  return a.visit < b.visit ? -1 : 1;
+};
+
+/** All of them, by when they began; of those without a way in, by their end. */
+export const staysOf = ({ drawers, drills }: RoomState): readonly Stay[] =>
+  Object.values(drawers)
+    .flatMap((drawer) => Object.entries(drawer))
+    .flatMap(([visit, facts]) => stayOf(facts, own(drills, visit) === true) ?? [])
+    .toSorted(enteredFirst);
 
 export interface RoomNow {
   /** The longest inside first. */
-  readonly inside: readonly Visit[];
+  readonly inside: readonly Stay[];
   /** People who went in twice without coming out: a way out was not recorded. */
   readonly twice: readonly string[];
-  /** Visits that ended without having begun: the way in was not recorded or has not arrived, or the way out came twice. */
+  /** Visits that ended without having begun: the way in was not recorded or has not arrived. */
   readonly unopened: readonly string[];
 }
 
-export function roomNow({ inside, ended }: RoomState): RoomNow {
-  const visits = Object.values(inside).toSorted((a, b) => (a.since < b.since ? -1 : 1));
-  const people = visits.map(({ person }) => person);
+export const isInside = ({ entered, left, undone }: Stay): boolean =>
+  entered !== null && left === null && !undone;
+
+export function roomNow(state: RoomState): RoomNow {
+  const stays = staysOf(state);
+  const inside = stays.filter(isInside);
+  const people = inside.map(({ person }) => person);
   return {
-    inside: visits,
+    inside,
     twice: [...new Set(people.filter((person, index) => people.indexOf(person) !== index))],
-    unopened: Object.keys(ended),
+    unopened: stays.filter(({ entered, undone }) => entered === null && !undone).map(({ visit }) => visit),
   };
 }
