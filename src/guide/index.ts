@@ -1,7 +1,7 @@
 // The door to the guide: a script made from a procedure, an exit begun from it, one event after the other, what a screen
 // shows of it, and the same exit rebuilt from its entries.
 export { begin, type Begun, type Mode } from './begin.ts';
-export type { Continuation } from './continuation.ts';
+export { changesIn, type Continuation, type Place } from './continuation.ts';
 export type { GuideEntry } from './entries.ts';
 export type { Effect, Event, Press } from './events.ts';
 export { capitalHeight, fitOf } from './fit.ts';

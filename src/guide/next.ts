@@ -90,10 +90,12 @@ function turnCard(state: State): Step {
   return [{ ...state, card: Math.min(state.card + 1, last), refusal: null }, []];
 }
 
+/** Only to somebody who has no other part in this exit: nobody observes themselves. */
 function handOver(state: State, to: string): Step {
   const { core } = state;
+  const { observer, wearer, assistants } = core.people;
   if (core.ended) return refused(state, 'ended');
-  return to === '' || to === core.people.observer
+  return ['', observer, wearer, ...assistants].includes(to)
     ? refused(state, 'not-now')
     : [{ ...state, handover: to, refusal: null }, []];
 }

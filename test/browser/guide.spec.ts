@@ -308,7 +308,16 @@ test('hands over only to somebody who knows the last confirmed line', async ({ p
   await button(page, 'More').click();
   await button(page, 'Hand over').click();
   await pause(page);
-  await button(page, 'assistant (EF)').click();
+  // Whoever has a part in this exit already is not offered, and not taken by initials.
+  await expect(button(page, 'assistant (EF)')).toHaveCount(0);
+  const initials = page.getByLabel('Somebody else: initials');
+  await initials.fill('ef');
+  await button(page, 'Ask them').click();
+  await expect(page.getByRole('alert')).toContainText('EF has a part in this exit already');
+  await pause(page);
+  await initials.fill('gh');
+  await button(page, 'Ask them').click();
+  await expect(page.getByRole('heading', { name: /\(GH\): which line/ })).toBeVisible();
   await pause(page);
   await page.getByRole('button', { name: /^2: Look over all equipment/ }).click();
   await expect(page.getByRole('alert')).toContainText('That is not the last confirmed line');

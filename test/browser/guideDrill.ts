@@ -86,8 +86,9 @@ export async function onwardTo(page: Page, hands: Hands, step: number): Promise<
   throw new Error(`step ${step} was not reached`);
 }
 
-interface Row {
+export interface Row {
   readonly kind: string;
+  readonly by: string | null;
   readonly body: Readonly<Record<string, unknown>>;
 }
 

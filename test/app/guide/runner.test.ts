@@ -20,6 +20,7 @@ const settled = async (): Promise<void> => {
 };
 
 function started(store: Pick<Store, 'append' | 'read'>, exit = EXIT) {
+  const lost: string[] = [];
   const begun = begin(script, PEOPLE, { is: 'drill' }, { exit, room: 'room-1', at: NOON, by: OBSERVER });
   if (!begun.ok) throw new Error(begun.bar);
   let now = NOON;
@@ -30,6 +31,7 @@ function started(store: Pick<Store, 'append' | 'read'>, exit = EXIT) {
     device: 'tablet-1',
     unit: () => 'larkmoor',
     written: () => undefined,
+    elsewhere: (gone) => lost.push(gone),
   });
   const run = createRun([begun.state, begun.effects], {
     log,
@@ -48,7 +50,7 @@ function started(store: Pick<Store, 'append' | 'read'>, exit = EXIT) {
     now += milliseconds;
     for (const { call } of waits.filter(({ at }) => at <= now)) call();
   };
-  return { run, voice, pass };
+  return { run, voice, pass, lost, log };
 }
 
 async function kept(store: Pick<Store, 'read'>, exit = EXIT) {
@@ -158,6 +160,46 @@ describe('a run', () => {
     await settled();
     expect((await kept(store)).entries.length).toBe(one.run.state().core.entries);
     expect((await kept(store, 'x-2')).entries.length).toBe(other.run.state().core.entries);
+  });
+
+  test('stores nothing more once another tab has gone on with the same exit', async () => {
+    const store = memoryStore();
+    const one = started(store);
+    await settled();
+    await onward(one.run, 2);
+    // Another tab rebuilds it from the journal, and goes on without asking.
+    const other = started(store, 'x-other');
+    await settled();
+    await other.log.mark(EXIT);
+    const { core } = replay(script, (await kept(store)).entries);
+    const { observer: by } = core.people;
+    const at = new Date(NOON).toISOString();
+    const body = { exit: EXIT, line: core.line, step: 'end', text: null };
+    await other.log.append([{ id: `${EXIT}.${core.entries + 1}`, kind: 'exit.stopped', body, at, by }]);
+    const before = (await kept(store)).entries.length;
+    await onward(one.run, 1);
+    expect(one.lost).toEqual([EXIT]);
+    expect(other.lost).toEqual([]);
+    expect((await kept(store)).entries.length).toBe(before);
+  });
+
+  test('saves what it has before it goes to another tab, and then takes no press', async () => {
+    const memory = memoryStore();
+    let broken = false;
+    const { run } = started({
+      read: memory.read,
+      append: async (entries) => (broken ? Promise.reject(new Error('no room')) : memory.append(entries)),
+    });
+    await settled();
+    broken = true;
+    await onward(run, 1);
+    expect(await run.settle()).toBe(false);
+    broken = false;
+    expect(await run.settle()).toBe(true);
+    const { entries } = run.state().core;
+    expect((await kept(memory)).entries.length).toBe(entries);
+    await onward(run, 2);
+    expect(run.state().core.entries).toBe(entries);
   });
 
   test('speaks what is shown, and nothing while it is muted', async () => {

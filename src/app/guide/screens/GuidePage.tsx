@@ -1,12 +1,14 @@
 // One exit at its own address: the observer's screen, the displays for wearer and helper, the record.
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { Link } from 'wouter';
 import { useTitle } from '../../parts/useTitle.ts';
 import { useLight } from '../shell/light.ts';
 import type { Unopened } from '../shell/rooms.ts';
+import { Act } from './Act.tsx';
 import { DisplayPage } from './DisplayPage.tsx';
+import { ELSEWHERE } from './labels.ts';
 import { Observer } from './Observer.tsx';
-import { useOpened } from './useRun.ts';
+import { type Opening, useOpened } from './useRun.ts';
 
 const UNOPENED: Readonly<Record<Unopened, string>> = {
   unknown: 'This browser’s journal has no such exit.',
@@ -23,8 +25,37 @@ function Frame({ children }: { readonly children: ReactNode }) {
   );
 }
 
+const LOOK_AGAIN = 3000;
+
+/** Where another tab runs the exit: nothing can be recorded here, and one press changes that. */
+function Elsewhere({
+  exit,
+  opening: { is, look, take },
+}: {
+  readonly exit: string;
+  readonly opening: Opening;
+}) {
+  useEffect(() => {
+    const timer = setInterval(look, LOOK_AGAIN);
+    return () => clearInterval(timer);
+  }, [look]);
+  return (
+    <Frame>
+      <h1>{ELSEWHERE.title}</h1>
+      <p role="alert">{is === 'unsaved-elsewhere' ? ELSEWHERE.unsaved : ELSEWHERE.says}</p>
+      <div className="g-acts">
+        <Act kind="main" press={take}>
+          {ELSEWHERE.take}
+        </Act>
+        <Link href={`/guide/${exit}/record`}>Its record</Link> <Link href="/guide">All exits</Link>
+      </div>
+    </Frame>
+  );
+}
+
 function ObserverPage({ exit }: { readonly exit: string }) {
-  const run = useOpened(exit);
+  const opening = useOpened(exit);
+  const run = opening.is;
   useTitle('Guide');
   if (run === undefined)
     return (
@@ -33,6 +64,7 @@ function ObserverPage({ exit }: { readonly exit: string }) {
         <output>Looking for the exit …</output>
       </Frame>
     );
+  if (run === 'elsewhere' || run === 'unsaved-elsewhere') return <Elsewhere exit={exit} opening={opening} />;
   if (typeof run === 'string')
     return (
       <Frame>

@@ -5,6 +5,8 @@ import { useBook } from '../../journal/useBook.ts';
 import { memberText } from '../../../versions/staff.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
+import { Field } from './Field.tsx';
+import { successorFrom } from './people.ts';
 import { Panel } from './Panels.tsx';
 
 function openDisplay(exit: string, role: string): void {
@@ -22,7 +24,7 @@ export function More({ desk }: { readonly desk: Desk }) {
       <div className="g-acts">
         <Act press={() => openDisplay(run.exit, 'wearer')}>Open the wearer’s display</Act>
         {hasHelper && <Act press={() => openDisplay(run.exit, 'assistant')}>Open the helper’s display</Act>}
-        {screen.presses.includes('hand-over') && (
+        {(screen.presses.includes('hand-over') || screen.presses.includes('take-over')) && (
           <Act press={() => open('hand-over')}>{guide.presses['hand-over']}</Act>
         )}
       </div>
@@ -55,32 +57,53 @@ export function More({ desk }: { readonly desk: Desk }) {
   );
 }
 
+/** Who is asked: somebody of the staff list who has no other part in this exit, or somebody listed now. */
+function Successor({ desk }: { readonly desk: Desk }) {
+  const { state, press, open } = desk;
+  const { staff } = useBook();
+  const { people } = state.core;
+  const [typed, type] = useState('');
+  const [wrong, setWrong] = useState('');
+  const busy = [people.observer, people.wearer, ...people.assistants];
+  const others = Object.keys(staff).filter((person) => !busy.includes(person));
+  const ask = (): void => {
+    successorFrom(typed, staff, people).then(
+      (found) => {
+        if (typeof found === 'string') setWrong(found);
+        else press({ is: 'hand-over', to: found.person });
+      },
+      (error: unknown) => setWrong(error instanceof Error ? error.message : String(error)),
+    );
+  };
+  return (
+    <Panel title="Hand over to" close={() => open('none')}>
+      <ul className="plain g-list">
+        {others.map((to) => (
+          <li key={to}>
+            <Act press={() => press({ is: 'hand-over', to })}>{memberText(staff, to)}</Act>
+          </li>
+        ))}
+      </ul>
+      <Field label="Somebody else: initials of the observer who takes over" value={typed} set={type} />
+      {wrong !== '' && <p role="alert">{wrong}</p>}
+      <Act press={ask}>Ask them</Act>
+    </Panel>
+  );
+}
+
 /** First who is asked; then they themselves say which line was confirmed last, so that nobody takes over unlooked. */
 export function Handover({ desk }: { readonly desk: Desk }) {
   const { screen, state, words, press, open } = desk;
   const { staff } = useBook();
   const { handover } = screen;
   const { core } = state;
-  const others = Object.keys(staff).filter((person) => person !== core.people.observer);
   const close = (): void => open('none');
-  if (!handover) {
-    return (
-      <Panel title="Hand over to" close={close}>
-        {others.length === 0 && <p>Nobody else is on the staff list of this browser.</p>}
-        <ul className="plain g-list">
-          {others.map((to) => (
-            <li key={to}>
-              <Act press={() => press({ is: 'hand-over', to })}>{memberText(staff, to)}</Act>
-            </li>
-          ))}
-        </ul>
-      </Panel>
-    );
-  }
+  if (!handover) return <Successor desk={desk} />;
   const choices = choicesAt(core.lastAnswered, core.script.lines);
   const take = (line: number | null): void => {
     press({ is: 'take-over', line }, handover.to);
-    close();
+    // Whoever named another line looks again.
+    if (line === core.lastAnswered) close();
   };
   return (
     <Panel title={`${memberText(staff, handover.to)}: which line was confirmed last?`} close={close}>

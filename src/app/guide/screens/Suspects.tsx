@@ -1,9 +1,10 @@
-// After a slip: which surfaces are suspect now, in words, and the other way on that was found, with its barriers before and
-// after; taken, or not taken with a reason.
-import type { Way } from '../shell/result.ts';
+// After a slip: which surfaces are suspect now, in words, and the other way on that was found, with the barriers of every
+// protected place before and after, the worst first; taken, or not taken with a reason.
+import { changesIn, type Place } from '../../../guide/index.ts';
 import { changesOf } from './way.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
+import { OFFER } from './labels.ts';
 
 const MOST = 8;
 
@@ -38,16 +39,39 @@ export function Suspects({ desk }: { readonly desk: Desk }) {
   );
 }
 
-/** The search of this page says more than the guide asks: which places are harder to reach. */
-const gainsOf = (continuation: Partial<Way>): Way['gains'] => continuation.gains ?? [];
+interface PlacesProps {
+  readonly places: readonly Place[];
+  readonly desk: Desk;
+}
+
+/** One place a row: what it takes as read, and this way. */
+function Places({ places, desk }: PlacesProps) {
+  const { words, state } = desk;
+  const { procedure } = state.shown.script.setup;
+  return (
+    <ol className="plain g-places">
+      {places.map(({ surface, before, after }) => (
+        <li key={surface}>
+          {words.surface(procedure, surface)}: {words.barriers(before)}
+          {before !== after && (
+            <>
+              {' '}
+              → <b>{words.barriers(after)}</b>
+            </>
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}
 
 export function Offer({ desk }: { readonly desk: Desk }) {
   const { words, screen, state, press, open } = desk;
   const { offer } = screen;
   if (!offer) return null;
-  const { barriers, steps } = offer.continuation;
+  const { barriers, steps, places = [] } = offer.continuation;
   const { procedure } = state.shown.script.setup;
-  const gains = gainsOf(offer.continuation);
+  const { changed, unchanged } = changesIn(places);
   return (
     <section className="g-offer" aria-label="Another way on">
       <h2>{words.guide.offer(words.barriers(barriers.before), words.barriers(barriers.after))}</h2>
@@ -65,15 +89,18 @@ export function Offer({ desk }: { readonly desk: Desk }) {
         </Act>
         <Act press={() => open('decline')}>{words.guide.presses.decline}</Act>
       </div>
-      {gains.length > 0 && <p>Harder to reach this way, as read and this way:</p>}
-      <ul>
-        {gains.slice(0, MOST).map(({ surface, before, after }) => (
-          <li key={surface}>
-            {words.surface(procedure, surface)}: {words.barriers(before)} → <b>{words.barriers(after)}</b>
-          </li>
-        ))}
-      </ul>
-      {gains.length > MOST && <p>And {gains.length - MOST} more.</p>}
+      {changed.length > 0 && (
+        <>
+          <p>{OFFER.changed(changed.length)}</p>
+          <Places places={changed} desk={desk} />
+        </>
+      )}
+      {unchanged.length > 0 && (
+        <details>
+          <summary>{OFFER.unchanged(unchanged.length)}</summary>
+          <Places places={unchanged} desk={desk} />
+        </details>
+      )}
     </section>
   );
 }

@@ -28,6 +28,25 @@ function find(role: string, typed: string, staff: StaffState): Found | string {
   return { role, initials, person: known?.person ?? newPersonId(), fresh: known === undefined };
 }
 
+/** Who takes over as observer, newly listed by whoever hands over; or what is wrong, in words. */
+export async function successorFrom(
+  typed: string,
+  staff: StaffState,
+  { wearer, observer, assistants }: People,
+): Promise<{ readonly person: string } | string> {
+  const found = find('observer', typed, staff);
+  if (typeof found === 'string') return found;
+  const { person, role, initials, fresh } = found;
+  if ([wearer, observer, ...assistants].includes(person))
+    return `${initials} has a part in this exit already: another person takes over.`;
+  if (fresh)
+    await book.write({
+      by: observer,
+      entries: [{ kind: 'staff.listed', body: { person, role, initials } }],
+    });
+  return { person };
+}
+
 /** Who takes part, newly listed people written down first; or what is wrong, in words. */
 export async function peopleFrom(filled: Filled, staff: StaffState): Promise<People | string> {
   const asked = [

@@ -1,23 +1,31 @@
 // A run as the screens see it: found or begun, then redrawn with every state of the guide.
-import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { type Screen, screenOf, type State } from '../../../guide/index.ts';
-import { awake, onAwake, openExit, type Unopened } from '../shell/rooms.ts';
+import { awake, onAwake, onGone, type Opened, openExit, takeExit } from '../shell/rooms.ts';
 import type { Run } from '../shell/runner.ts';
 
-/** Undefined while it is being looked for. */
-export function useOpened(exit: string): Run | Unopened | undefined {
-  const [found, setFound] = useState<{ readonly exit: string; readonly is: Run | Unopened }>();
-  useEffect(() => {
-    let current = true;
-    openExit(exit).then(
-      (is) => current && setFound({ exit, is }),
-      () => current && setFound({ exit, is: 'unknown' }),
-    );
-    return () => {
-      current = false;
-    };
-  }, [exit]);
-  return found?.exit === exit ? found.is : undefined;
+type Found = Opened | 'unsaved-elsewhere';
+
+export interface Opening {
+  /** Undefined while it is being looked for. */
+  readonly is: Found | undefined;
+  /** Looks whether another tab has let it go. */
+  readonly look: () => void;
+  readonly take: () => void;
+}
+
+export function useOpened(exit: string): Opening {
+  const [found, setFound] = useState<{ readonly exit: string; readonly is: Found }>();
+  const set = useCallback((is: Found) => setFound({ exit, is }), [exit]);
+  const look = useCallback((): void => {
+    openExit(exit).then(set, () => set('unknown'));
+  }, [exit, set]);
+  const take = useCallback((): void => {
+    takeExit(exit).then(set, () => set('unknown'));
+  }, [exit, set]);
+  useEffect(look, [look]);
+  useEffect(() => onGone((gone) => gone === exit && set('elsewhere')), [exit, set]);
+  return { is: found?.exit === exit ? found.is : undefined, look, take };
 }
 
 export interface Shown {

@@ -10,20 +10,11 @@ export interface WayQuestion {
   readonly known: Known;
 }
 
-/** A place that the other way makes harder to reach: slips and circumstances it takes at least; null where nothing does. */
-interface Gain {
-  readonly surface: string;
-  readonly before: number | null;
-  readonly after: number | null;
-}
-
-export interface Way extends Continuation {
-  readonly gains: readonly Gain[];
-}
-
 export interface Guider {
+  /** Works out what every question about this procedure needs. */
+  warm(procedure: Procedure): Promise<void>;
   /** Null where nothing better than the rest as written was found. */
-  way(question: WayQuestion): Promise<Way | null>;
+  way(question: WayQuestion): Promise<Continuation | null>;
   /** For the picture of a step: against the agent that is worst. Undefined where it cannot be worked out exactly. */
   board(procedure: Procedure): Promise<Board | undefined>;
 }

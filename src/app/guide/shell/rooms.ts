@@ -3,12 +3,14 @@
 import { begin, type Effect, next, type People, replay, type State } from '../../../guide/index.ts';
 import type { BarId } from '../../../domain/guiding.ts';
 import { show } from '../../../journal/fold.ts';
-import { book, DEVICE, unitNamed } from '../../journal/useBook.ts';
+import { book, DEVICE, newPersonId, unitNamed } from '../../journal/useBook.ts';
 import { createExitLog } from '../log/exitLog.ts';
 import { entriesOf, type ExitHead, exitsView, type ExitsState, type Recorded } from '../log/exits.ts';
 import { type Begun, keeperIn } from '../log/kept.ts';
 import { keepAwake } from './awake.ts';
-import { searchWay } from './search.ts';
+import { type Hold, type HoldMessage, holdOf } from './hold.ts';
+import { linkOf } from './link.ts';
+import { searchWay, warmUp } from './search.ts';
 import { createRun, type Run, type RunnerParts } from './runner.ts';
 import { scriptFrom } from './scripts.ts';
 import { signalsOf } from './signals.ts';
@@ -24,6 +26,7 @@ const log = createExitLog({
   device: DEVICE,
   unit: () => unitNamed(book.state())?.id ?? 'unit',
   written,
+  elsewhere: (exit) => holdFor(exit).leave(),
 });
 
 const wakers = new Set<() => void>();
@@ -54,8 +57,41 @@ const runs = new Map<string, Run>();
 
 function keepRun(begun: readonly [State, readonly Effect[]]): Run {
   const run = createRun(begun, PARTS);
+  warmUp(run.state().core.script.setup.procedure);
   runs.set(run.exit, run);
   return run;
+}
+
+const gone = new Set<(exit: string) => void>();
+/** Told of every exit that another tab has taken over. */
+export function onGone(hear: (exit: string) => void): () => void {
+  gone.add(hear);
+  return () => gone.delete(hear);
+}
+
+function drop(exit: string): void {
+  runs.get(exit)?.close();
+  runs.delete(exit);
+  for (const hear of gone) hear(exit);
+}
+
+/** This tab among others, until it is loaded anew. */
+const TAB = newPersonId();
+const holds = new Map<string, Hold>();
+
+function holdFor(exit: string): Hold {
+  const known = holds.get(exit);
+  if (known) return known;
+  const made = holdOf(exit, {
+    tab: TAB,
+    link: linkOf<HoldMessage>(`${exit}-hold`),
+    locks: (navigator as Partial<Pick<Navigator, 'locks'>>).locks,
+    wait: async (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
+    letGo: async () => (await runs.get(exit)?.settle()) ?? true,
+    lost: () => drop(exit),
+  });
+  holds.set(exit, made);
+  return made;
 }
 
 document.addEventListener('visibilitychange', () => {
@@ -98,6 +134,10 @@ export function startExit({ people, room, inSuit, ...begun }: Start): Started {
   const first = begin(script, people, begun.mode, occasion);
   if (!first.ok) return { bar: first.bar };
   if (!keeper.keepBegun(exit, begun)) return { wrong: 'not-kept' };
+  // Nobody else knows of it yet.
+  holdFor(exit)
+    .claim()
+    .catch(() => undefined);
   keepRun([first.state, first.effects]);
   return { exit };
 }
@@ -134,16 +174,26 @@ export async function replayed(exit: string): Promise<State | Unopened> {
   }
 }
 
-const opening = new Map<string, Promise<Run | Unopened>>();
+/** Another tab of this browser runs it. */
+export type Opened = Run | Unopened | 'elsewhere';
 
-async function reopened(exit: string): Promise<Run | Unopened> {
+const opening = new Map<string, Promise<Opened>>();
+
+async function reopened(exit: string): Promise<Opened> {
+  if (!(await holdFor(exit).claim())) return 'elsewhere';
+  await log.mark(exit);
   const state = await replayed(exit);
   if (typeof state === 'string') return state;
   return runs.get(exit) ?? keepRun(next(state, { is: 'woke', at: Date.now(), by: null }));
 }
 
+/** Somebody said that this tab runs it from now on. */
+export async function takeExit(exit: string): Promise<Opened | 'unsaved-elsewhere'> {
+  return (await holdFor(exit).take()) === 'unsaved' ? 'unsaved-elsewhere' : openExit(exit);
+}
+
 /** The run of this window, or the exit found again in the journal. */
-export async function openExit(exit: string): Promise<Run | Unopened> {
+export async function openExit(exit: string): Promise<Opened> {
   const here = runs.get(exit);
   if (here) return here;
   const known = opening.get(exit);

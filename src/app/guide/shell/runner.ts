@@ -37,7 +37,14 @@ export interface Run {
   readonly press: (press: Press, by?: string | null) => void;
   /** The device was away: timers are looked at again. */
   readonly wake: () => void;
+  /** Another tab is to run it: takes no more presses and saves what is not saved. False, and on as before, where it cannot. */
+  readonly settle: () => Promise<boolean>;
+  /** Another tab runs it: nothing is recorded, spoken or timed here any more. */
+  readonly close: () => void;
 }
+
+/** How long the store is given before an exit goes to another tab. The house's own choice. */
+const SAVING_MS = 1200;
 
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
@@ -55,15 +62,60 @@ function timersOf({ wait, now }: Pick<RunnerParts, 'wait' | 'now'>, clock: () =>
   return { start, stop };
 }
 
+/** Whoever is told that something changed. */
+function audience() {
+  const listeners = new Set<() => void>();
+  const subscribe = (listener: () => void): (() => void) => {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  };
+  const tellAll = (): void => {
+    for (const listener of listeners) listener();
+  };
+  return { subscribe, tellAll };
+}
+
+/** Until the store has answered, or for so long. */
+const until = async (
+  isAnswered: () => boolean,
+  { subscribe, wait }: Pick<Run, 'subscribe'> & Pick<RunnerParts, 'wait'>,
+): Promise<void> =>
+  new Promise((resolve) => {
+    if (isAnswered()) {
+      resolve();
+      return;
+    }
+    const off = wait(SAVING_MS, () => done());
+    const deaf = subscribe(() => isAnswered() && done());
+    const done = (): void => {
+      off();
+      deaf();
+      resolve();
+    };
+  });
+
+type Outside = Exclude<Effect, { do: 'append' | 'speak' | 'search-continuation' }>;
+
+/** Effects whose outcome the guide is not told. */
+function outside(
+  { keepAwake, signal }: Pick<RunnerParts, 'keepAwake' | 'signal'>,
+  timers: ReturnType<typeof timersOf>,
+  effect: Outside,
+): void {
+  if (effect.do === 'start-timer') timers.start(effect.timer, effect.due);
+  else if (effect.do === 'stop-timer') timers.stop(effect.timer);
+  else if (effect.do === 'keep-awake') keepAwake(effect.on);
+  else signal(effect);
+}
+
 export function createRun(begun: readonly [State, readonly Effect[]], parts: RunnerParts): Run {
   let [state] = begun;
   let speech: Speech = 'spoken';
   let muted = false;
   let trouble = '';
-  const listeners = new Set<() => void>();
-  const tellAll = (): void => {
-    for (const listener of listeners) listener();
-  };
+  /** Presses and times count no more: it is on its way to another tab, or there. */
+  let leaving = false;
+  const { subscribe, tellAll } = audience();
 
   const happen = (event: Event): void => {
     const [after, effects] = next(state, event);
@@ -71,7 +123,9 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
     for (const effect of effects) perform(effect);
     tellAll();
   };
-  const clock = (): void => happen({ is: 'time', at: parts.now(), by: null });
+  const clock = (): void => {
+    if (!leaving) happen({ is: 'time', at: parts.now(), by: null });
+  };
   const timers = timersOf(parts, clock);
 
   const append = ({ entries }: Extract<Effect, { do: 'append' }>): void => {
@@ -99,12 +153,18 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   function perform(effect: Effect): void {
     if (effect.do === 'append') append(effect);
     else if (effect.do === 'speak') speak(effect);
-    else if (effect.do === 'start-timer') timers.start(effect.timer, effect.due);
-    else if (effect.do === 'stop-timer') timers.stop(effect.timer);
-    else if (effect.do === 'keep-awake') parts.keepAwake(effect.on);
     else if (effect.do === 'search-continuation') search(effect);
-    else parts.signal(effect);
+    else outside(parts, timers, effect);
   }
+
+  /** Saves once more what is not saved; whether everything is. */
+  const save = async (): Promise<boolean> => {
+    const isAnswered = (): boolean => state.saving.length === 0;
+    await until(isAnswered, { subscribe, wait: parts.wait });
+    if (state.unsaved.length > 0) happen({ is: 'retry', at: parts.now(), by: state.core.people.observer });
+    await until(isAnswered, { subscribe, wait: parts.wait });
+    return state.unsaved.length === 0 && isAnswered();
+  };
 
   for (const effect of begun[1]) perform(effect);
   return {
@@ -118,14 +178,22 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
       if (off) parts.voice.hush();
       tellAll();
     },
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    subscribe,
     press: (press, by = state.core.people.observer) => {
+      if (leaving) return;
       parts.voice.hush();
       happen({ ...press, at: parts.now(), by });
     },
     wake: clock,
+    settle: async () => {
+      leaving = true;
+      leaving = await save();
+      return leaving;
+    },
+    close: () => {
+      leaving = true;
+      parts.voice.hush();
+      parts.keepAwake(false);
+    },
   };
 }
