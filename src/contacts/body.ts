@@ -1,6 +1,6 @@
 // What is worn where and over what, on one body. Layers are in the order of putting on; each lies over those before
 // it at the places both cover. All questions of the kind 'what does this hand touch with' are answered here.
-import { type ItemId, type ItemKind, itemKind, type Part } from '../domain/items.ts';
+import { type ItemId, type ItemKind, itemKind, type Part, type PartId } from '../domain/items.ts';
 import {
   isPaired,
   type Place,
@@ -204,6 +204,24 @@ export function blockedBy(body: Body, index: number, together: readonly ItemId[]
   return body.layers
     .slice(index + 1)
     .find((over) => over.item !== under.item && !together.includes(over.item) && holds(over, under))?.item;
+}
+
+/**
+ * What must come off before an item can be opened or closed, if anything: it lies over the fastening, of which `part` is the
+ * piece that is worked alone.
+ */
+export function fasteningUnder(body: Body, index: number, part?: PartId): ItemId | undefined {
+  const layer = body.layers[index];
+  if (!layer) return undefined;
+  const worked = itemKind(layer.item).parts.filter(
+    (own: Part) => own.closes && (part === undefined || own.id === part),
+  );
+  const places = worked.flatMap((own) => spannedBy(layer, own));
+  const lies = (over: Layer): boolean =>
+    itemKind(over.item).parts.some(
+      (own: Part) => !own.loose && spannedBy(over, own).some((place) => places.includes(place)),
+    );
+  return body.layers.slice(index + 1).find((over) => over.item !== layer.item && lies(over))?.item;
 }
 
 function holdsClose(layer: Layer, place: Place): boolean {

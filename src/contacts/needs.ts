@@ -1,7 +1,7 @@
 // What a step needs before it can be done: a helper within reach, a seat, a tap, an item that is still worn.
 import type { ActionId } from '../domain/actions.ts';
 import type { Need } from '../domain/moves.ts';
-import { type Body, indexOf } from './body.ts';
+import { type Body, fasteningUnder, indexOf } from './body.ts';
 import { actor, type Frame, helper, itemSides, owner, problem } from './frame.ts';
 import { fixtureFor } from './resolve.ts';
 
@@ -62,6 +62,22 @@ function needsWorn(frame: Frame): void {
         problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });
 }
 
+/** A fastening is worked only when nothing lies over it. */
+function needsFastening(frame: Frame): void {
+  const { action, items, side, part } = frame.step;
+  const [item] = items;
+  if (!item || !['unfasten', 'fasten'].includes(action)) return;
+  const body = owner(frame);
+  const over = new Set(
+    body.layers.flatMap((layer, index) =>
+      layer.item === item && (side === undefined || layer.side === undefined || layer.side === side)
+        ? (fasteningUnder(body, index, part) ?? [])
+        : [],
+    ),
+  );
+  for (const by of over) problem(frame, 'held-by', { item, by, person: body.id });
+}
+
 /** A cleaning that found nothing to clean, and not because it was not worn. */
 export function checkCleaned(frame: Frame): void {
   const cleans = frame.technique.moves.some((move) => move.do === 'clean');
@@ -75,6 +91,7 @@ export function checkNeeds(frame: Frame): void {
   needsPresence(frame);
   needsTap(frame);
   needsWorn(frame);
+  needsFastening(frame);
   for (const need of frame.technique.needs ?? []) {
     CHECKS[need](frame, need === 'seated' || need === 'standing' ? owner(frame) : actor(frame));
   }

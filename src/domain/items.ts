@@ -20,6 +20,8 @@ export interface Part {
   readonly runs?: readonly PlaceName[];
   /** For a lining: the places it touches while worn; every place the item covers when absent. */
   readonly lines?: readonly PlaceName[];
+  /** It closes the item: what lies over it must be off before it can be worked. */
+  readonly closes?: boolean;
   /** Hangs free: what lies beneath can be taken off while this part is still on. */
   readonly loose?: boolean;
 }
@@ -131,8 +133,8 @@ const gown = <Id extends 'gown' | 'gown-hook-and-loop'>(id: Id, closure: Closure
     part('skirt', 'faces', ['thigh', 'shin'], { loose: true }),
     ...sleeves,
     part('back', 'behind', ['back', 'seat']),
-    part('neck-tie', 'behind', [], { runs: ['back'] }),
-    part('waist-tie', 'behind', [], { runs: ['back'] }),
+    part('neck-tie', 'behind', [], { runs: ['back'], closes: true }),
+    part('waist-tie', 'behind', [], { runs: ['back'], closes: true }),
     ...linings,
   ],
 });
@@ -147,7 +149,7 @@ const coverall = <Id extends 'coverall' | 'hooded-coverall'>(id: Id, hood: reado
     part('front', 'faces', ['chest', 'waist']),
     part('collar', 'faces', ['neck']),
     ...hood,
-    part('zip', 'faces', [], { runs: ['chest', 'waist'] }),
+    part('zip', 'faces', [], { runs: ['chest', 'waist'], closes: true }),
     part('back', 'behind', ['back']),
     part('seat', 'behind', ['seat']),
     ...sleeves,
@@ -181,7 +183,7 @@ const faceCover = <Id extends 'surgical-mask' | 'n95-respirator' | 'ffp2-respira
   closure: id === 'surgical-mask' ? 'ties' : 'strap',
   parts: [
     part('front', 'faces', ['nose', 'mouth']),
-    part('strap', 'behind', [], { runs: ['scalp'] }),
+    part('strap', 'behind', [], { runs: ['scalp'], closes: true }),
     inside,
   ],
 });
@@ -241,8 +243,8 @@ export const ITEMS = [
     parts: [
       part('front', 'faces', ['chest', 'waist']),
       part('skirt', 'faces', ['thigh', 'shin'], { loose: true }),
-      part('neck-strap', 'behind', [], { runs: ['neck'], loose: true }),
-      part('waist-tie', 'behind', [], { runs: ['back'] }),
+      part('neck-strap', 'behind', [], { runs: ['neck'], loose: true, closes: true }),
+      part('waist-tie', 'behind', [], { runs: ['back'], closes: true }),
       ...linings,
     ],
   },
@@ -279,7 +281,7 @@ export const ITEMS = [
     closure: 'strap',
     parts: [
       part('front', 'faces', ['face', 'eyes', 'nose', 'mouth']),
-      part('strap', 'behind', [], { runs: ['scalp'] }),
+      part('strap', 'behind', [], { runs: ['scalp'], closes: true }),
       // It stands off the face and off the mask.
       part('inside', 'covered', [], { lines: [] }),
     ],
@@ -290,7 +292,11 @@ export const ITEMS = [
     pair: false,
     encloses: true,
     closure: 'strap',
-    parts: [part('front', 'faces', ['eyes']), part('strap', 'behind', [], { runs: ['scalp'] }), inside],
+    parts: [
+      part('front', 'faces', ['eyes']),
+      part('strap', 'behind', [], { runs: ['scalp'], closes: true }),
+      inside,
+    ],
   },
   faceCover('surgical-mask'),
   faceCover('n95-respirator'),
@@ -306,7 +312,7 @@ export const ITEMS = [
     closure: 'buckle',
     parts: [
       part('unit', 'faces', [], { runs: ['waist'] }),
-      part('buckle', 'faces', [], { runs: ['waist'] }),
+      part('buckle', 'faces', [], { runs: ['waist'], closes: true }),
       part('hose', 'faces', [], { runs: ['back'] }),
     ],
   },
@@ -327,7 +333,7 @@ export const ITEMS = [
     parts: [
       part('outside', 'faces', ['foot']),
       part('sole', 'faces', ['sole']),
-      part('strings', 'faces', [], { runs: ['shin'] }),
+      part('strings', 'faces', [], { runs: ['shin'], closes: true }),
       inside,
     ],
   },

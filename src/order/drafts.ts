@@ -1,6 +1,6 @@
 // The admissible moves ('macros') at one moment of a doffing: take one item off, open it, change gloves, wipe the shoes, walk on,
 // end. Each brings what it needs: the seat, the look at the gloves beneath. Hygiene follows in graph.ts.
-import { blockedBy, type Body, indexOf } from '../contacts/body.ts';
+import { blockedBy, type Body, fasteningUnder, indexOf } from '../contacts/body.ts';
 import { type ItemId, itemKind } from '../domain/items.ts';
 import { SIDES } from '../domain/places.ts';
 import type { Step } from '../domain/procedure.ts';
@@ -136,11 +136,15 @@ const needsOpening = (item: ItemId): boolean =>
   itemKind(item).closure === 'strings' ||
   techniquesFor('remove', [item]).some(({ needs }) => needs?.includes('open'));
 
+/** Whether its fastening can be got at. */
+const within = (body: Body, item: ItemId): boolean =>
+  body.layers.every((layer, index) => layer.item !== item || fasteningUnder(body, index) === undefined);
+
 function openings(place: Place): readonly Draft[] {
   const { body } = place;
   return wornBy(body)
     .filter((item) => body.layers.some((layer) => layer.item === item && layer.fastened))
-    .filter((item) => needsOpening(item) && !rest(place, body.id, 'unfasten', [item]))
+    .filter((item) => needsOpening(item) && within(body, item) && !rest(place, body.id, 'unfasten', [item]))
     .flatMap((item) => acts(place, { kind: 'open', action: 'unfasten', items: [item] }));
 }
 

@@ -37,7 +37,7 @@ function onUnrubbedHands(reading: Reading): readonly Found[] {
   });
 }
 
-/** Whether the gloves outermost at `until` were put on after `from`, or no glove is worn at all. */
+/** Whether the gloves outermost at `until` were put on after `from`; a bare hand is not in a fresh glove. */
 function changed(reading: Reading, person: string, from: Moment, until: Moment): boolean {
   const body = bodyIn(until.before, person);
   const between = reading.moments.filter(
@@ -45,7 +45,7 @@ function changed(reading: Reading, person: string, from: Moment, until: Moment):
   );
   return SIDES.every((side) => {
     const glove = gloveOn(body, side);
-    return glove === undefined || between.some((moment) => putOn(moment, ['glove']).includes(glove));
+    return glove !== undefined && between.some((moment) => putOn(moment, ['glove']).includes(glove));
   });
 }
 
@@ -77,7 +77,7 @@ export const GLOVES: readonly Rule[] = [
     id: 'practice.glove-change-before-respirator',
     kinds: DOFFING,
     looksAt:
-      'For a person who starts in two pairs of gloves and takes the garment off before a respirator: the gloves outermost when the garment came off are still those that take the respirator off. Published for the respirator route of one training module only; the international sequences keep the same gloves.',
+      'For a person who starts in two pairs of gloves and takes the garment off before a respirator: the respirator comes off with the gloves that were outermost when the garment came off, or with bare hands. Published for the respirator route of one training module only; the international sequences keep the same gloves.',
     hangsOn: (moment) => takenOff(moment).some((item) => RESPIRATORS.includes(item)),
     find: sameGlovesForRespirator,
   },

@@ -137,6 +137,28 @@ describe('what lies over holds what lies under', () => {
     expect(holder(['gown', 'gloves'], 'gown', ['gown', 'gloves'])).toBeUndefined();
   });
 
+  it.each<[ItemId, ItemId]>([
+    ['coverall', 'apron'],
+    ['hooded-coverall', 'gown'],
+    ['coverall', 'blower'],
+    ['gown', 'coverall'],
+    ['shoe-covers', 'rubber-boots'],
+  ])('the fastening of %s is out of reach under %s', (under, over) => {
+    const opened = step('open', 'unfasten', { items: [under] });
+    const away = step('away', 'remove', { items: [over] });
+    expect(problemsOf(doffing([under, over], [opened]))).toContain('open: held-by');
+    expect(problemsOf(doffing([under, over], [away, opened]))).not.toContain('open: held-by');
+    expect(problemsOf(doffing([over, under], [opened]))).not.toContain('open: held-by');
+  });
+
+  it.each<[ItemId, ItemId, string]>([
+    ['gown', 'outer-gloves', 'they meet nowhere'],
+    ['coverall', 'surgical-hood', 'a lower edge hangs free'],
+    ['coverall', 'boot-covers', 'the zip ends above them'],
+  ])('the fastening of %s is within reach under %s: %s', (under, over) => {
+    expect(problemsOf(doffing([under, over], [step('open', 'unfasten', { items: [under] })]))).toEqual([]);
+  });
+
   it('is a problem of the step, and the step is carried out all the same', () => {
     const under = doffing(
       ['gown', 'outer-gloves'],

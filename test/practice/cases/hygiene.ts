@@ -88,4 +88,11 @@ export const HYGIENE_CASES: readonly Case[] = [
     procedure: without(RESPIRATOR_GOWN, 'change-off', 'rub-change', 'change-on'),
     at: 'n95-off',
   },
+  {
+    rule: 'practice.glove-change-before-respirator',
+    source: 'cdc-training',
+    broken: 'bare, rubbed hands take the respirator off',
+    procedure: without(RESPIRATOR_GOWN, 'change-on'),
+    at: 'n95-off',
+  },
 ];
