@@ -94,6 +94,23 @@ const until = async (
     };
   });
 
+/** Reads aloud unless it is muted, and remembers what became of it. */
+function readerOf(voice: Voice) {
+  let speech: Speech = 'spoken';
+  let muted = false;
+  return {
+    speech: (): Speech => speech,
+    read: (text: string, language: string): void => {
+      speech = muted ? 'off' : voice.speak(text, language);
+    },
+    mute: (off: boolean): void => {
+      muted = off;
+      speech = off ? 'off' : 'spoken';
+      if (off) voice.hush();
+    },
+  };
+}
+
 type Outside = Exclude<Effect, { do: 'append' | 'speak' | 'search-continuation' }>;
 
 /** Effects whose outcome the guide is not told. */
@@ -110,8 +127,7 @@ function outside(
 
 export function createRun(begun: readonly [State, readonly Effect[]], parts: RunnerParts): Run {
   let [state] = begun;
-  let speech: Speech = 'spoken';
-  let muted = false;
+  const reader = readerOf(parts.voice);
   let trouble = '';
   /** Presses and times count no more: it is on its way to another tab, or there. */
   let leaving = false;
@@ -146,13 +162,9 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
       happen({ is: 'continuation', search: asked.search, found, at: parts.now(), by: null });
     parts.search(asked).then(answer, () => answer(null));
   };
-  const speak = ({ text, language }: Extract<Effect, { do: 'speak' }>): void => {
-    speech = muted ? 'off' : parts.voice.speak(text, language);
-  };
-
   function perform(effect: Effect): void {
     if (effect.do === 'append') append(effect);
-    else if (effect.do === 'speak') speak(effect);
+    else if (effect.do === 'speak') reader.read(effect.text, effect.language);
     else if (effect.do === 'search-continuation') search(effect);
     else outside(parts, timers, effect);
   }
@@ -170,12 +182,10 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   return {
     exit: state.core.exit,
     state: () => state,
-    speech: () => speech,
+    speech: reader.speech,
     trouble: () => trouble,
     mute: (off) => {
-      muted = off;
-      speech = off ? 'off' : 'spoken';
-      if (off) parts.voice.hush();
+      reader.mute(off);
       tellAll();
     },
     subscribe,
