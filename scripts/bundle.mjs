@@ -13,7 +13,19 @@ const NATIVE = ['@myriaddreamin/typst-ts-node-compiler', '@node-rs/argon2', 'lib
 /** Each bundle: its first file, its result, and the folders whose change makes it stale. */
 export const BUNDLES = {
   cli: { entry: 'src/cli/main.ts', out: 'dist/cli.js', sources: ['src', 'evidence'], leaveOut: 'app' },
-  server: { entry: 'src/server/main.ts', out: 'dist/server.js', sources: ['src/server'], leaveOut: '' },
+  server: {
+    entry: 'src/server/main.ts',
+    out: 'dist/server.js',
+    sources: ['src/server', 'src/api', 'src/journal'],
+    leaveOut: '',
+  },
+  /** The program that sets one paper, started by both servers. */
+  typeset: {
+    entry: 'src/typeset/main.ts',
+    out: 'dist/typeset.js',
+    sources: ['src', 'evidence'],
+    leaveOut: 'app',
+  },
   serve: {
     entry: 'src/server/serve.ts',
     out: 'dist/serve.js',

@@ -9,6 +9,7 @@ try {
   ensureInstalled();
   console.error('Building the page ...');
   await buildApp();
+  await bundle('typeset');
   const server = await bundle('server');
   await import(pathToFileURL(server).href);
 } catch (error) {

@@ -41,6 +41,8 @@ export const ACCESS = {
   'read-device': { people: [], devices: ROLES },
   'append-entries': { people: [], devices: RECORDING_ROLES },
   'read-entries': { people: ROLES, devices: ROLES },
+  'read-papers': { people: ROLES, devices: ROLES },
+  'set-paper': { people: ROLES, devices: ROLES },
   'seal-health-record': OCCUPATIONAL_HEALTH,
   'read-health-records': OCCUPATIONAL_HEALTH,
 } as const satisfies Readonly<Record<string, Access>>;

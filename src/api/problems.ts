@@ -117,11 +117,34 @@ export const PROBLEMS = {
     'tell-administrator',
     'A record was sealed with a key that DOFFLINE_HEALTH_KEY does not hold. Add the older key to it.',
   ),
+  'paper-unreadable': row(
+    422,
+    'mend-request',
+    'What was sent cannot be printed: it has errors. Each is named with its line and column.',
+  ),
+  'paper-not-set': row(422, 'mend-request', 'This paper could not be set.'),
+  'paper-too-slow': row(503, 'retry-later', 'This paper took longer than is allowed, and was given up.'),
+  'papers-busy': row(503, 'retry-later', 'Too many papers are being set. Wait.'),
+  'papers-missing': row(
+    503,
+    'tell-administrator',
+    'This server cannot set papers: the program for it is not beside it.',
+  ),
   fault: row(500, 'tell-administrator', 'The server made a mistake. What was acknowledged is kept.'),
 } as const satisfies Readonly<Record<string, Row>>;
 
 export type ProblemCode = keyof typeof PROBLEMS;
 export const PROBLEM_CODES = Object.keys(PROBLEMS) as ProblemCode[];
+
+/** A place in a text that was sent, and what is wrong there. */
+const textFault = z.strictObject({
+  file: z.enum(['procedure', 'donning', 'wording']),
+  line: z.int().min(1),
+  column: z.int().min(1),
+  code: z.string(),
+  wrong: z.string(),
+  mend: z.string(),
+});
 
 export const problem = z
   .strictObject({
@@ -138,6 +161,8 @@ export const problem = z
     number: z.int().min(0).optional(),
     found: z.string().optional(),
     expected: z.string().optional(),
+    /** What is wrong with the texts of a paper; what was sent may be repeated in it, and is told nowhere else. */
+    faults: z.array(textFault).optional(),
     /** Seconds to wait. */
     after: z.int().min(0).optional(),
   })

@@ -7,6 +7,7 @@ import { nothing } from './shapes/common.ts';
 import * as devices from './shapes/devices.ts';
 import * as entries from './shapes/entries.ts';
 import * as health from './shapes/health.ts';
+import * as papers from './shapes/papers.ts';
 import * as people from './shapes/people.ts';
 
 export interface Route {
@@ -18,6 +19,8 @@ export interface Route {
   readonly query?: z.ZodObject;
   readonly body?: z.ZodType;
   readonly answer: z.ZodType;
+  /** The answer is a file of this type, not JSON. */
+  readonly file?: 'application/pdf';
   /** What it may refuse besides what every route may. */
   readonly refuses: readonly ProblemCode[];
 }
@@ -26,7 +29,12 @@ export interface Route {
 export const MOST_BODY = 64 * 1024;
 export const MOST_BATCH = 8 * 1024 * 1024;
 
-export const mostBody = (name: RouteName): number => (name === 'append-entries' ? MOST_BATCH : MOST_BODY);
+const BODIES: Readonly<Partial<Record<RouteName, number>>> = {
+  'append-entries': MOST_BATCH,
+  'set-paper': papers.MOST_PAPER_BODY,
+};
+
+export const mostBody = (name: RouteName): number => BODIES[name] ?? MOST_BODY;
 
 export const ROUTES = {
   'read-unit': {
@@ -164,6 +172,22 @@ export const ROUTES = {
     query: entries.readQuery,
     answer: entries.page,
     refuses: ['cursor-ahead'],
+  },
+  'read-papers': {
+    method: 'get',
+    path: '/api/papers',
+    does: 'Which papers this server sets.',
+    answer: papers.offer,
+    refuses: ['papers-missing'],
+  },
+  'set-paper': {
+    method: 'post',
+    path: '/api/papers',
+    does: 'Set a paper of the procedure that is sent, as tagged PDF. Nothing of it is kept.',
+    body: papers.paperRequest,
+    answer: papers.pdf,
+    file: 'application/pdf',
+    refuses: ['paper-unreadable', 'paper-not-set', 'paper-too-slow', 'papers-busy', 'papers-missing'],
   },
   'seal-health-record': {
     method: 'post',

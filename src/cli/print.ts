@@ -1,4 +1,4 @@
-// `doffline print`: one paper of one procedure as a PDF file. What is on it is made in print/, how it is set in typst/.
+// `doffline print`: one paper of one procedure as a PDF file. What is on it is made in print/, how it is set in typeset/.
 import { basename, extname } from 'node:path';
 import { type DocumentKind, needsAll, printModel } from '../print/index.ts';
 import { verifyProcedure } from '../verify.ts';
@@ -7,7 +7,7 @@ import type { Io } from './io.ts';
 import { printable } from './io.ts';
 import { save } from './save.ts';
 import { isUnreadable, loadSubject, printComplaint, type Subject } from './subject.ts';
-import { type PaperSize, pdfOf } from './typst/compile.ts';
+import { type PaperSize, pdfOf } from '../typeset/compile.ts';
 import { type Speech, tellUnused } from './wording.ts';
 
 export interface PrintRequest {

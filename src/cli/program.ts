@@ -14,7 +14,7 @@ import { order, type OrderRequest } from './order.ts';
 import { print, type PrintRequest } from './print.ts';
 import { replay } from './replay.ts';
 import { addServe, isServe, SERVE_STATUSES } from './serve.ts';
-import { PAPERS } from './typst/compile.ts';
+import { PAPERS } from '../typeset/compile.ts';
 import { VERSION } from './version.ts';
 import { type Speech, speechFor, type SpeechRequest } from './wording.ts';
 

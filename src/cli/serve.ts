@@ -14,13 +14,13 @@ interface Server {
 const at = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
 
 async function serve(io: Io, flags: object): Promise<Status> {
-  const [server, page] = [at('serve.js'), at('app')];
+  const [server, page, typeset] = [at('serve.js'), at('app'), at('typeset.js')];
   if (!existsSync(server) || !existsSync(page)) {
     io.err('error: The server is not built. Run ./doffline serve, or npm run build first.\n');
     return 2;
   }
   const built = (await import(new URL('serve.js', import.meta.url).href)) as Server;
-  return built.serve(flags, { env: process.env, page, out: io.out, err: io.err });
+  return built.serve(flags, { env: process.env, page, typeset, out: io.out, err: io.err });
 }
 
 function portIn(text: string): number {

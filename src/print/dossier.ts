@@ -12,6 +12,7 @@ import { sourceBlocks } from './sources.ts';
 function procedureBlocks(paper: Paper): readonly Block[] {
   const { procedure, print, words } = paper;
   const { dossier, script } = print;
+  const listed = (names: readonly string[]): string => print.set(names.join('; '));
   const people = procedure.people.map(
     (person) => `${words.role(person.role)}: ${zoneName(paper, person.starts)}`,
   );
@@ -23,10 +24,10 @@ function procedureBlocks(paper: Paper): readonly Block[] {
     {
       is: 'facts',
       facts: [
-        [dossier.starts, people.join('; ')],
-        [dossier.fixtures, room.join('; ')],
-        [dossier.products, procedure.products.map((id) => words.product(id)).join('; ')],
-        [dossier.agents, paper.verdict.agents.map((agent) => words.agent(agent)).join('; ')],
+        [dossier.starts, listed(people)],
+        [dossier.fixtures, listed(room)],
+        [dossier.products, listed(procedure.products.map((id) => words.product(id)))],
+        [dossier.agents, listed(paper.verdict.agents.map((agent) => words.agent(agent)))],
       ],
     },
     {
@@ -56,14 +57,18 @@ function findingBlocks(paper: Paper, finding: Finding, number: number): readonly
   const mends = mendItems(paper, finding);
   const evidence = finding.evidence.map((id) => {
     const { says, source, status } = words.evidence(id);
-    return `${says} (${source}; ${status})`;
+    return print.set(`${says} (${source}; ${status})`);
   });
   const { dossier } = print;
   const list = (name: string, items: readonly string[], numbered: boolean): readonly Block[] =>
     items.length === 0 ? [] : [{ is: 'list', title: name, items, numbered }];
   return [
-    { is: 'heading', level: 3, text: `${number}. ${capital(words.severity(finding.severity))}: ${title}` },
-    { is: 'text', tone: 'plain', text },
+    {
+      is: 'heading',
+      level: 3,
+      text: print.set(`${number}. ${capital(words.severity(finding.severity))}: ${title}`),
+    },
+    { is: 'text', tone: 'lead', text },
     ...list(dossier.route, route, true),
     ...(mends.length === 0 && finding.severity === 'error'
       ? [{ is: 'text', tone: 'small', text: dossier.noMend(finding.tried) } as const]
@@ -108,7 +113,7 @@ function acceptedRow(paper: Paper, accepted: Acceptance): readonly string[] {
   const at = procedure.steps.findIndex(({ id }) => id === accepted.step);
   const step = procedure.steps[at];
   const where = step
-    ? `${at + 1}: ${words.stepLabel(procedure, step)}`
+    ? print.set(`${at + 1}: ${words.stepLabel(procedure, step)}`)
     : accepted.surface === undefined
       ? print.dossier.everywhere
       : words.surface(procedure, accepted.surface);
@@ -152,7 +157,7 @@ function surfaceBlocks(paper: Paper): readonly Block[] {
       const own = verdict.surfaces.filter((one) => one.agent === agent);
       const reached = own.filter(({ barriers }) => barriers !== null);
       return [
-        { is: 'heading', level: 3, text: words.agent(agent) },
+        { is: 'heading', level: 3, text: capital(words.agent(agent)) },
         {
           is: 'table',
           widths: [4, 0, 0, 0, 0, 0],

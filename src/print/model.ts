@@ -36,7 +36,12 @@ export interface CardLine {
 
 export type Block =
   | { readonly is: 'heading'; readonly level: 2 | 3; readonly text: string }
-  | { readonly is: 'text'; readonly text: string; readonly tone: 'plain' | 'small' | 'strong' | 'boxed' }
+  | {
+      readonly is: 'text';
+      readonly text: string;
+      /** `lead` stays with what follows it. */
+      readonly tone: 'plain' | 'lead' | 'small' | 'strong' | 'boxed';
+    }
   | {
       readonly is: 'list';
       readonly items: readonly string[];
@@ -80,8 +85,10 @@ export interface PrintModel {
   readonly language: string;
   readonly document: string;
   readonly title: string;
-  /** 'version 1', 'hash 0fd2u92', and the date where one was given: on every page. */
+  /** What is known of its approval, 'version 1', 'hash 0fd2u92', and the date where one was given: on every page. */
   readonly stamp: readonly string[];
+  /** That nobody approved it, or works by it any more: once more, in large letters, at the head of every page. */
+  readonly warning: string | null;
   /** On every page where the procedure is invented. */
   readonly invented: string | null;
   /** With {page} and {pages}. */

@@ -192,7 +192,7 @@ function altOf(paper: Paper, step: Step, moment: StepMoment, scene: StepMoment['
   const worn = [...new Set(body?.layers.map(({ item }) => item) ?? [])]
     .toReversed()
     .map((item) => words.item(item));
-  const label = `${roleOf(paper, step.who)}: ${words.stepLabel(procedure, step)}`;
+  const label = paper.print.set(`${roleOf(paper, step.who)}: ${words.stepLabel(procedure, step)}`);
   return print.picture(label, worn.join(', '), contaminatedOn(paper, body, moment));
 }
 

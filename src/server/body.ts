@@ -1,6 +1,7 @@
-// Reading a request's body: so long and no longer, as UTF-8 and nothing else, as JSON. The length is counted while it comes,
+// Reading a request's body: so long and no longer, as UTF-8 and nothing else, as JSON, in the shape that is asked for. The length is counted while it comes,
 // because who sends it may say another, or none.
 import type { IncomingMessage } from 'node:http';
+import type * as z from 'zod';
 import { Refusal } from './refusal.ts';
 
 const TYPE = /^application\/json(;\s*charset=utf-8)?$/i;
@@ -27,4 +28,12 @@ export async function jsonOf(incoming: IncomingMessage, most: number): Promise<u
   } catch {
     throw new Refusal('not-json');
   }
+}
+
+/** Names of what is wrong, with their place; never what was sent. */
+export function checked<Shape extends z.ZodType>(shape: Shape, value: unknown): z.output<Shape> {
+  const read = shape.safeParse(value);
+  if (read.success) return read.data;
+  const where = read.error.issues.slice(0, 10).map(({ path }) => path.map(String).join('.').slice(0, 100));
+  throw new Refusal('wrong-shape', { where });
 }

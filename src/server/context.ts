@@ -8,6 +8,7 @@ import type { HealthKeys } from './health/keys.ts';
 import type { Limits } from './limits.ts';
 import type { Log } from './log.ts';
 import type { Metrics } from './metrics.ts';
+import type { Papers } from './papers.ts';
 import type { Reach } from './reach.ts';
 import { Refusal } from './refusal.ts';
 import type { Sights } from './seen.ts';
@@ -23,6 +24,7 @@ export interface Context {
   readonly log: Log;
   readonly metrics: Metrics;
   readonly sights: Sights;
+  readonly papers: Papers;
   /** Undefined where the server was started without them. */
   readonly healthKeys: HealthKeys | undefined;
   /** Who shows this may read the counts; undefined: this machine alone. */
@@ -51,6 +53,8 @@ export interface Call<Name extends RouteName> {
   readonly session: string | undefined;
   /** The device's token that it came with. */
   readonly deviceToken: string | undefined;
+  /** Aborts when whoever asked has gone. */
+  readonly gone: AbortSignal;
   readonly setSession: (token: string | undefined) => void;
   readonly setDevice: (token: string) => void;
 }

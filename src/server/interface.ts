@@ -5,10 +5,12 @@ import { type Context as HonoContext, Hono, type MiddlewareHandler } from 'hono'
 import { getCookie, setCookie } from 'hono/cookie';
 import { ACCESS, type RouteName } from '../api/access.ts';
 import { PROBLEMS } from '../api/problems.ts';
+import type { PdfFile } from '../api/shapes/papers.ts';
 import { mostBody, type Route, ROUTE_NAMES, ROUTES } from '../api/routes.ts';
-import { jsonOf } from './body.ts';
+import { checked, jsonOf } from './body.ts';
 import type { Call, Context, Handlers, Who } from './context.ts';
 import { admitted, type Tokens } from './guard.ts';
+import { fileHeaders, goneWith } from './papers.ts';
 import { type Arrival, isOwnPage } from './reach.ts';
 import { bodyOf, Refusal, refusalOf } from './refusal.ts';
 import type { Trace } from './trace.ts';
@@ -46,15 +48,6 @@ function cookiesOf(http: Http, secure: boolean) {
   };
 }
 
-/** Names of what is wrong, with their place; never what was sent. */
-function checked(shape: Route['body'], value: unknown): unknown {
-  if (!shape) return undefined;
-  const read = shape.safeParse(value);
-  if (read.success) return read.data;
-  const where = read.error.issues.slice(0, 10).map(({ path }) => path.map(String).join('.').slice(0, 100));
-  throw new Refusal('wrong-shape', { where });
-}
-
 async function countRequest({ limits }: Context, who: Who, peer: string): Promise<void> {
   if (who.is === 'nobody') return limits.unknown.count(peer);
   return limits.known.count(who.is === 'person' ? who.account.id : who.device.id);
@@ -78,6 +71,9 @@ function noteWho(trace: Trace, who: Who): void {
   }
 }
 
+const fileAnswer = (type: string, file: PdfFile): Response =>
+  new Response(file.bytes, { headers: fileHeaders(type, file) });
+
 async function answer(context: Context, handlers: Handlers, name: RouteName, http: Http): Promise<Response> {
   const { trace, arrival, incoming } = http.env;
   const route: Route = ROUTES[name];
@@ -95,13 +91,15 @@ async function answer(context: Context, handlers: Handlers, name: RouteName, htt
     peer: arrival.peer,
     session: tokens.session,
     deviceToken: tokens.device,
+    gone: goneWith(http.env.outgoing),
     ...cookies,
-    params: checked(route.params, http.req.param()),
-    query: checked(route.query, http.req.query()),
+    params: route.params && checked(route.params, http.req.param()),
+    query: route.query && checked(route.query, http.req.query()),
     body: route.body && checked(route.body, await jsonOf(incoming, mostBody(name))),
   };
   const handle = handlers[name] as (call: unknown) => Promise<object>;
-  return http.json(await handle(call satisfies Omit<Call<RouteName>, 'body' | 'params' | 'query'>));
+  const answered = await handle(call satisfies Omit<Call<RouteName>, 'body' | 'params' | 'query'>);
+  return route.file ? fileAnswer(route.file, answered as PdfFile) : http.json(answered);
 }
 
 function refuse(http: Http, context: Context, error: unknown): Response {

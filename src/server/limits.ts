@@ -37,6 +37,8 @@ export interface Limits {
   readonly unknown: Limiter;
   /** Requests of one person or device. */
   readonly known: Limiter;
+  /** Papers of one person or device. */
+  readonly papers: Limiter;
 }
 
 const QUARTER = 15 * 60;
@@ -49,6 +51,7 @@ export const newLimits = (): Limits => ({
   code: limiter(100, QUARTER),
   unknown: limiter(600, 60),
   known: limiter(1200, 60),
+  papers: limiter(30, 60),
 });
 
 /** Counts a try with every limiter before it is made; what it gives back takes the try back, when it was right. */

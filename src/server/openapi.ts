@@ -65,7 +65,7 @@ function securityOf({ open, people, devices }: Access): Record<string, string[]>
 function described(name: RouteName) {
   const route: Route = ROUTES[name];
   const access: Access = ACCESS[name];
-  const { method, path, does, params, query, body, answer } = route;
+  const { method, path, does, params, query, body, answer, file = 'application/json' } = route;
   return createRoute({
     method,
     path,
@@ -79,7 +79,7 @@ function described(name: RouteName) {
       ...(body ? { body: { required: true, content: { 'application/json': { schema: body } } } } : {}),
     },
     responses: {
-      200: { description: 'Done.', content: { 'application/json': { schema: answer } } },
+      200: { description: 'Done.', content: { [file]: { schema: answer } } },
       ...refusals(route, access),
     },
   });

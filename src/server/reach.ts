@@ -74,7 +74,11 @@ export function arrivalOf(request: IncomingMessage, reach: Reach): Arrival | Pro
 }
 
 /** Whether a page may have sent this request: its own origin, or no page at all. */
-export function isOwnPage(request: IncomingMessage, { host }: Arrival, { secure }: Reach): boolean {
+export function isOwnPage(
+  request: IncomingMessage,
+  { host }: Pick<Arrival, 'host'>,
+  { secure }: Pick<Reach, 'secure'>,
+): boolean {
   const { origin } = request.headers;
   const site = request.headers['sec-fetch-site'];
   if (site !== undefined && site !== 'same-origin' && site !== 'none') return false;

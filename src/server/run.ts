@@ -71,13 +71,14 @@ function closed(server: HttpServer | HttpsServer, lastMs: number): Promise<void>
 
 /** Accepts nothing more, finishes what is under way, closes the stores. */
 export async function stopped(
-  { journal, records, sights }: Pick<Context, 'journal' | 'records' | 'sights'>,
+  { journal, records, sights, papers }: Pick<Context, 'journal' | 'records' | 'sights' | 'papers'>,
   front: Front,
   servers: readonly (HttpServer | HttpsServer)[],
   lastMs = LAST_MS,
 ): Promise<void> {
   front.stop();
   await Promise.all(servers.map((server) => closed(server, lastMs)));
+  papers.close();
   await sights.write();
   await journal.close();
   await records.close();

@@ -18,6 +18,7 @@ import { type Log, newLog } from './log.ts';
 import { newMetrics } from './metrics.ts';
 import { foundNames, inAddress, LOOPBACK } from './names.ts';
 import { trustServer } from './pages/trust.ts';
+import { papersBy } from './papers.ts';
 import { blockList, type Reach } from './reach.ts';
 import { readRequest, type ServeRequest } from './request.ts';
 import { listening, serverFor, stopped } from './run.ts';
@@ -36,6 +37,8 @@ export interface World {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Folder of the built page. */
   readonly page: string;
+  /** The built program that sets papers. */
+  readonly typeset: string;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }
@@ -81,6 +84,7 @@ async function open(place: JournalPlace, world: World, log: Log, reach: () => Re
       log,
       metrics: newMetrics(),
       sights: sightsIn(records, log),
+      papers: papersBy({ program: world.typeset }),
       healthKeys,
       metricsToken: world.env.DOFFLINE_METRICS_TOKEN || undefined,
       reach,

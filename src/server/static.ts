@@ -3,6 +3,8 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { readSite, type ServedFile } from './files.ts';
 import { SECURITY_HEADERS } from './headers.ts';
+import { isForPapers, paperListener } from './localPapers.ts';
+import type { Papers } from './papers.ts';
 
 const LOOPBACK = '127.0.0.1';
 
@@ -79,11 +81,13 @@ export function pageListener(root: string): (request: IncomingMessage, response:
   };
 }
 
-/** A server of the page for this machine alone, not yet listening. */
-export function createStaticServer(root: string): Server {
+/** A server of the page for this machine alone, not yet listening. It sets papers where it is told how. */
+export function createStaticServer(root: string, papers?: Papers): Server {
   const answer = pageListener(root);
+  const print = papers && paperListener(papers);
   return createServer((request, response) => {
     if (!isOwnHost(request.headers.host)) return refuse(response, 421, 'Unknown host\n');
+    if (print && isForPapers(request)) return print(request, response);
     return answer(request, response);
   });
 }

@@ -36,6 +36,17 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sync: ['journal', 'types:api'],
   drawing: ['domain'],
   print: ['domain', 'contacts', 'engine', 'check', 'words', 'drawing', 'evidence', 'types:verify.ts'],
+  /** On Node alone, for the shells there. */
+  typeset: [
+    'domain',
+    'language',
+    'print',
+    'words',
+    'verify.ts',
+    'node:module',
+    'node:path',
+    '@myriaddreamin/typst-ts-node-compiler',
+  ],
   'verify.ts': [
     'domain',
     'contacts',
@@ -54,7 +65,7 @@ const SHELLS: readonly string[] = ['cli', 'server', 'app'];
 /** What a shell leaves to those below it: databases, and the stores of the other side. */
 const NOT_FOR_SHELLS = /^(libsql|pg|idb)(\/|$)/;
 const FOR_ITS_SIDE: Readonly<Record<string, RegExp>> = {
-  app: /^src\/journal\/adapters\/(sqlite|postgres|open)/,
+  app: /^src\/(journal\/adapters\/(sqlite|postgres|open)|typeset\/)/,
   cli: /^src\/journal\/adapters\/indexedDb/,
   server: /^src\/journal\/adapters\/indexedDb/,
 };

@@ -5,7 +5,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { PAPERS, type PaperSize, pdfOf } from '../../src/cli/typst/compile.ts';
+import { PAPERS, type PaperSize, pdfOf } from '../../src/typeset/compile.ts';
 import type { Procedure } from '../../src/domain/procedure.ts';
 import { DOCUMENT_KINDS, type DocumentKind, printModel } from '../../src/print/index.ts';
 import { verifyProcedure } from '../../src/verify.ts';
@@ -40,8 +40,8 @@ function poppler(
   return done.stdout;
 }
 
-/** Without blanks and hyphens: lines break where they will. */
-const bare = (text: string): string => text.replaceAll(/[\s\u00a0\u202f\u2009-]+/g, '');
+/** Without blanks and hyphens: lines break where they will; apostrophes as they are written, not as they are printed. */
+const bare = (text: string): string => text.replaceAll(/[\s\u00a0\u202f\u2009-]+/g, '').replaceAll('’', "'");
 const textIn = (bytes: Uint8Array): string => bare(poppler('pdftotext', bytes, ['-raw'], ['-']));
 
 interface Word {
@@ -81,13 +81,38 @@ function sheetsIn(bytes: Uint8Array): readonly Sheet[] {
 /** Millimetres in points. */
 const mm = (length: number): number => (length * 72) / 25.4;
 
-function expectInside(sheets: readonly Sheet[]): void {
+/** The margins of the template, in millimetres; head and foot stand in those above and below. */
+const MARGINS = { card: 8, other: 14 } as const;
+/** Points by which a letter's own shape may lean out of its place. */
+const LEAN = 1;
+
+function expectInside(sheets: readonly Sheet[], kind: DocumentKind): void {
   for (const { width, height, words } of sheets) {
-    const edge = mm(6);
+    const edge = mm(kind === 'card' ? MARGINS.card : MARGINS.other) - LEAN;
     const out = words.filter(
-      ({ x, y }) => x[0] < edge || x[1] > width - edge || y[0] < edge || y[1] > height - mm(4),
+      ({ x, y }) => x[0] < edge || x[1] > width - edge || y[0] < mm(6) || y[1] > height - mm(4),
     );
     expect(out).toEqual([]);
+  }
+}
+
+/** By how many points two stretches lie over one another. */
+const common = (one: Word['x'], other: Word['x']): number =>
+  Math.min(one[1], other[1]) - Math.max(one[0], other[0]);
+
+/** No word is printed over another: a third of a line, and more than a hair's breadth. */
+function expectApart(sheets: readonly Sheet[]): void {
+  for (const { words } of sheets) {
+    const over = words.flatMap((one, at) =>
+      words
+        .slice(at + 1)
+        .filter(
+          ({ x, y }) =>
+            common(one.x, x) > 1.5 && common(one.y, y) > Math.min(one.y[1] - one.y[0], y[1] - y[0]) / 2,
+        )
+        .map(({ text }) => `${one.text} / ${text}`),
+    );
+    expect(over).toEqual([]);
   }
 }
 
@@ -128,7 +153,8 @@ async function expectWhole(
   for (const sentence of sentencesOf(procedureNamed(name), kind, language)) expect(text).toContain(sentence);
   for (const caution of wordsFor(language).cautions) expect(text).toContain(bare(caution));
   const sheets = sheetsIn(bytes);
-  expectInside(sheets);
+  expectInside(sheets, kind);
+  expectApart(sheets);
   expectFoot(sheets, model);
   const pages = sheets.length;
   sheets.forEach((_, index) => {
@@ -145,6 +171,17 @@ describe.runIf(hasPoppler)('text', () => {
     });
   });
 
+  test.each(LANGUAGES)(
+    '%s on the other sizes is inside the page, and no word over another',
+    async (language) => {
+      for (const kind of DOCUMENT_KINDS) {
+        const sheets = sheetsIn(await pdfOf(paper(LARKMOOR, kind, language), 'letter'));
+        expectInside(sheets, kind);
+        expectApart(sheets);
+      }
+    },
+  );
+
   test.each(NAMES)('script and chart of %s are whole', async (name) => {
     await expectWhole(name, 'script', 'en', 'a4');
     await expectWhole(name, 'chart', 'en', 'letter');
@@ -159,7 +196,7 @@ describe.runIf(hasPoppler)('text', () => {
       expect(text).toContain(bare(words.finding(procedure, finding).text));
       for (const link of words.route(procedure, finding)) expect(text).toContain(bare(link.text));
     }
-    expectInside(sheetsIn(bytes));
+    expectInside(sheetsIn(bytes), 'dossier');
   });
 });
 
@@ -181,7 +218,7 @@ describe.runIf(hasPoppler)('long words of the file', () => {
     expect(text).toContain(bare(title));
     if (kind !== 'card' && kind !== 'sign-off') expect(text.match(/Slowly,/g)).toHaveLength(120);
     for (const sentence of sentencesOf(long, kind, 'en')) expect(text).toContain(sentence);
-    expectInside(sheetsIn(bytes));
+    expectInside(sheetsIn(bytes), kind);
   });
 });
 
@@ -264,7 +301,7 @@ test.each([
 });
 
 test('only printing loads the compiler', () => {
-  const source = readFileSync('src/cli/typst/compile.ts', 'utf8');
+  const source = readFileSync('src/typeset/compile.ts', 'utf8');
   const named = source.match(/.*@myriaddreamin.*/g);
   expect(named).toHaveLength(1);
   expect(named?.[0]).toMatch(/= await import\(/);

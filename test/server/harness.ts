@@ -16,6 +16,7 @@ import { readHealthKeys } from '../../src/server/health/keys.ts';
 import { newLimits } from '../../src/server/limits.ts';
 import { newLog } from '../../src/server/log.ts';
 import { newMetrics } from '../../src/server/metrics.ts';
+import { type Papers, papersBy } from '../../src/server/papers.ts';
 import { LOOPBACK_NAMES, type Reach } from '../../src/server/reach.ts';
 import { listening, type Patience, serverFor, stopped } from '../../src/server/run.ts';
 import { sightsIn } from '../../src/server/seen.ts';
@@ -35,6 +36,7 @@ export interface Options {
   readonly metricsToken?: string;
   readonly reach?: Partial<Reach>;
   readonly patience?: Patience;
+  readonly papers?: Papers;
 }
 
 export interface Running {
@@ -84,6 +86,7 @@ export async function start(options: Options = {}): Promise<Running> {
     healthKeys: readHealthKeys('healthKey' in options ? options.healthKey : HEALTH_KEY),
     metricsToken: options.metricsToken,
     reach,
+    papers: options.papers ?? papersBy({ program: 'package.json' }),
     setup: { code: SETUP_CODE },
   };
   const front = frontOf(context, pageListener(pageFolder(folder)));

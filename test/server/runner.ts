@@ -5,6 +5,7 @@ const [, , asked = '{}', page = ''] = process.argv;
 process.exitCode = await serve(JSON.parse(asked), {
   env: process.env,
   page,
+  typeset: '',
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
 });

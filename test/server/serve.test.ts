@@ -42,6 +42,7 @@ async function failing(asked: object, env: Readonly<Record<string, string>> = {}
     {
       env,
       page: program.page,
+      typeset: '',
       out: () => undefined,
       err: (text) => {
         err += text;

@@ -4,6 +4,7 @@ import { accountRoutes } from './accounts.ts';
 import { deviceRoutes } from './devices.ts';
 import { entryRoutes } from './entries.ts';
 import { healthRoutes } from './health.ts';
+import { paperRoutes } from './papers.ts';
 import { sessionRoutes } from './session.ts';
 import { unitRoutes } from './unit.ts';
 
@@ -14,4 +15,5 @@ export const handlers: Handlers = {
   ...deviceRoutes,
   ...entryRoutes,
   ...healthRoutes,
+  ...paperRoutes,
 };

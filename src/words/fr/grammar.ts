@@ -33,10 +33,10 @@ export const FRENCH: Grammar = {
   quoted: (text) => `« ${text} »`,
   set: (text) =>
     text
-      .replaceAll(/ ?([:;?!])(?=\s|$)/g, `${HARD_SPACE}$1`)
+      .replaceAll(/[ \u00a0]?([:;?!])(?=\s|$)/g, `${HARD_SPACE}$1`)
       .replaceAll(' %', `${HARD_SPACE}%`)
-      .replaceAll(/« ?/g, `«${HARD_SPACE}`)
-      .replaceAll(/ ?»/g, `${HARD_SPACE}»`),
+      .replaceAll(/«[ \u00a0]?/g, `«${HARD_SPACE}`)
+      .replaceAll(/[ \u00a0]?»/g, `${HARD_SPACE}»`),
 };
 
 /** 'contaminé', 'contaminées' ... as the noun asks. */

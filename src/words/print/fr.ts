@@ -1,7 +1,9 @@
 // The papers' own sentences in French. Machine-made: every paper says so until a clinician signs the language off.
+import { FRENCH } from '../fr/grammar.ts';
+import { typeset } from '../romance/typeset.ts';
 import type { PrintWords } from './printWords.ts';
 
-export const PRINT_FR: PrintWords = {
+const WRITTEN: Omit<PrintWords, 'set'> = {
   document: {
     chart: 'Affiche murale',
     script: "Texte à lire à voix haute par l'observateur",
@@ -12,6 +14,14 @@ export const PRINT_FR: PrintWords = {
   version: (version) => `version ${version}`,
   hash: (hash) => `empreinte ${hash}`,
   undated: 'sans date',
+  stage: {
+    'not-recorded': 'APPROBATION NON ENREGISTRÉE',
+    draft: 'BROUILLON, NON APPROUVÉ',
+    review: 'EN RELECTURE, NON APPROUVÉ',
+    approved: 'approuvé',
+    retired: 'RETIRÉ, PLUS EN VIGUEUR',
+  },
+  approvedOn: (day) => `approuvé le ${day}`,
   invented: 'INVENTÉ, pour démonstration seulement',
   page: 'Page {page} sur {pages}',
   defers:
@@ -33,7 +43,7 @@ export const PRINT_FR: PrintWords = {
   stepsOf: (from, to) => `étapes ${from} à ${to}`,
   wears: (who) => `${who} porte, dans l'ordre d'enfilage`,
   hatched:
-    "Hachuré : contaminé au début de l'étape, même sans écart de personne. Sans hachures ne veut pas dire propre.",
+    "Hachuré : contaminé au début de l'étape, même si personne ne fait de faux pas. Sans hachures ne veut pas dire propre.",
   outlined: "Contour épais : ce que l'étape concerne.",
   helps: 'aide',
   picture: (label, worn, contaminated) =>
@@ -60,7 +70,7 @@ export const PRINT_FR: PrintWords = {
     call: 'Lire à voix haute',
     answer: 'Réponse',
     done: 'Fait.',
-    looked: 'Examiné. Je vois ...',
+    looked: 'Examiné. Je vois …',
     ready: 'Prêt.',
     note: 'Note',
     holdMark: 'ARRÊT',
@@ -105,7 +115,7 @@ export const PRINT_FR: PrintWords = {
     review: 'À revoir',
     surfaces: 'Surfaces protégées',
     surfacesNote:
-      "Barrières : nombre minimal d'écarts et de circonstances nécessaires. Les probabilités sont des repères relatifs pour comparer des procédures ; chacune est donnée avec ce sur quoi elle repose.",
+      'Barrières : nombre minimal de faux pas et de circonstances nécessaires. Les probabilités sont des repères relatifs pour comparer des procédures ; chacune est donnée avec ce sur quoi elle repose.',
     surface: 'Surface',
     barriers: 'Barrières',
     combinations: 'Combinaisons',
@@ -122,15 +132,15 @@ export const PRINT_FR: PrintWords = {
     method: 'Méthode',
     methodLines: [
       'Chaque étape est traduite en contacts entre surfaces, selon les tables des techniques.',
-      'Chaque surface porte la condition sous laquelle elle est contaminée : les écarts et circonstances nécessaires. Toutes les conditions sont calculées exactement, ensemble.',
+      'Chaque surface porte la condition sous laquelle elle est contaminée : les faux pas et circonstances nécessaires. Toutes les conditions sont calculées exactement, ensemble.',
       "Ce qui faisait face au patient est contaminé au départ. Un contact transmet dans les deux sens. Un nettoyage ne compte que si le produit agit contre l'agent.",
       'Chaque constat donne son chemin, et des modifications ont été essayées : chaque correction citée a été calculée sur toute la procédure.',
       'Chaque étape a aussi été omise et déplacée, une à la fois ; ce qui empire est cité.',
-      'Les probabilités découlent de celles de chaque écart et circonstance ; les intervalles, de nombreux tirages de celles-ci.',
+      'Les probabilités découlent de celles de chaque faux pas et circonstance ; les intervalles, de nombreux tirages de celles-ci.',
     ],
     limits: 'Limites',
     limitLines: [
-      "Seuls sont connus les contacts, écarts et circonstances des tables. Ce qu'elles ne contiennent pas n'est pas trouvé.",
+      "Seuls sont connus les contacts, faux pas et circonstances des tables. Ce qu'elles ne contiennent pas n'est pas trouvé.",
       'Un contact transmet ou non la contamination : quantités, séchage et dose ne sont pas modélisés.',
       'La plupart des probabilités reposent sur un jugement. Elles servent à comparer des procédures, non à estimer le risque pour une personne.',
       "Ajustement, tailles, fatigue, chaleur et particularités d'un fabricant ne sont pas modélisés.",
@@ -138,3 +148,6 @@ export const PRINT_FR: PrintWords = {
     ],
   },
 };
+
+/** With the spaces that French print sets before its signs. */
+export const PRINT_FR: PrintWords = { ...typeset(WRITTEN, FRENCH.set), set: FRENCH.set };

@@ -9,6 +9,9 @@ export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 export const RESULTS = ['no-deviation', 'not-seen', 'deviation'] as const;
 export type Result = (typeof RESULTS)[number];
 
+/** What the unit's journal says of a version; not recorded where it says nothing. */
+export const PAPER_STAGES = ['not-recorded', 'draft', 'review', 'approved', 'retired'] as const;
+
 /** What is written by hand beside names of roles, which have words of their own. */
 export const BLANKS = ['assessor', 'date', 'begun', 'ended', 'validUntil', 'signature', 'remarks'] as const;
 export type Blank = (typeof BLANKS)[number];
@@ -81,9 +84,14 @@ export interface DossierWords {
 
 export interface PrintWords {
   readonly document: Readonly<Record<DocumentKind, string>>;
+  /** What was put together of several words, with the spaces of the language's print; the same again changes nothing. */
+  readonly set: (text: string) => string;
   readonly version: (version: string) => string;
   readonly hash: (hash: string) => string;
   readonly undated: string;
+  /** On every page where it is given. */
+  readonly stage: Readonly<Record<(typeof PAPER_STAGES)[number], string>>;
+  readonly approvedOn: (day: string) => string;
   readonly invented: string;
   /** With {page} and {pages}. */
   readonly page: string;

@@ -7,6 +7,7 @@ export function typeset<Table>(table: Table, set: (text: string) => string): Tab
     if (typeof value === 'function')
       return (...given: readonly unknown[]) =>
         walk((value as (...all: readonly unknown[]) => unknown)(...given));
+    if (Array.isArray(value)) return value.map(walk);
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, walk(inner)]));
   };

@@ -32,16 +32,20 @@ export const TEMPLATE = String.raw`
   )
 }
 
+#let warning-bar = block(below: 6pt, width: 100%, stroke: 1.4pt, inset: 3.5pt, align(center, text(size: 9.5pt, weight: 700, doc.warning)))
+
 #set page(
   paper: if paper == "letter" { "us-letter" } else { "a4" },
   margin: if is-card { (x: 8mm, top: 8mm, bottom: 17mm) } else {
     // A long title takes more lines of the header.
-    (x: 14mm, top: 14mm + calc.ceil(doc.title.len() / 90) * 3.2mm, bottom: 19mm)
+    let warned = if doc.warning == none { 0mm } else { 8mm }
+    (x: 14mm, top: 14mm + warned + calc.ceil(doc.title.len() / 90) * 3.2mm, bottom: 19mm)
   },
   header-ascent: 4mm,
   header: if is-card { none } else {
     set text(size: 7.5pt)
     set par(spacing: 0.4em)
+    if doc.warning != none { warning-bar }
     grid(columns: (1fr, auto), column-gutter: 8pt, doc.title, strong(doc.document))
     line(length: 100%, stroke: 0.6pt)
   },
@@ -108,7 +112,7 @@ export const TEMPLATE = String.raw`
   kept(below: 1.2em, {
     heading(level: 2, one.heading)
     table(
-      columns: (auto, 1fr, 22mm, 17mm, 15mm, 17mm),
+      columns: (auto, 1fr, 25mm, 17mm, 15mm, 16mm),
       align: (x, y) => if x >= 3 { center + horizon } else if x == 0 { center + top } else { left + top },
       table.header(..one.head, ..one.boxes.map(label => text(size: 7.5pt, label))),
       ..one.lines.map(step => (
@@ -155,7 +159,7 @@ export const TEMPLATE = String.raw`
   block(below: 0.5em, width: 100%, {
     set par(spacing: 0.45em, leading: 0.4em)
     grid(columns: (1fr, auto), column-gutter: 5pt, strong(doc.title), strong(str(n) + "/" + str(all)))
-    stamp
+    if doc.warning != none { strong(stamp) } else { stamp }
     line(length: 100%, stroke: 0.6pt)
   })
 }
@@ -192,7 +196,9 @@ export const TEMPLATE = String.raw`
 
 #let titled-list(one) = {
   if one.title != none { block(above: 0.7em, below: 0.5em, sticky: true, strong(one.title)) }
-  if one.numbered { enum(..one.items) } else { list(..one.items) }
+  let items = if one.numbered { enum(..one.items) } else { list(..one.items) }
+  // Under a heading of its own: its last point alone on a page is overlooked.
+  if one.title == none { whole(items) } else { items }
 }
 
 #let shown(one) = {
@@ -200,6 +206,7 @@ export const TEMPLATE = String.raw`
   else if one.is == "text" {
     if one.tone == "boxed" { block(width: 100%, stroke: 1.2pt, inset: 6pt, strong(one.text)) }
     else if one.tone == "strong" { par(strong(one.text)) }
+    else if one.tone == "lead" { block(sticky: true, par(one.text)) }
     else if one.tone == "small" { par(text(size: 8.5pt, one.text)) }
     else { par(one.text) }
   }
