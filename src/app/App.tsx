@@ -15,6 +15,7 @@ import { fillsWindow, GuideRoutes, WholeWindow } from './guide/GuideRoutes.tsx';
 import { OpenBanner } from './guide/screens/GuideHome.tsx';
 import { OrderPage } from './order/OrderPage.tsx';
 import { JournalPage } from './journal/JournalPage.tsx';
+import { LogbookRoutes } from './logbook/LogbookRoutes.tsx';
 import { ChooseLanguage } from './languages/Choose.tsx';
 import { LanguageNote } from './languages/LanguageNote.tsx';
 import { LanguagePage } from './languages/LanguagePage.tsx';
@@ -47,6 +48,9 @@ function Header() {
         </Link>
         <Link href="/guide" {...current('/guide')}>
           Guide
+        </Link>
+        <Link href="/logbook" {...current('/logbook')}>
+          Logbook
         </Link>
         <Link href="/versions" {...current('/versions')}>
           Versions
@@ -136,6 +140,9 @@ function Page() {
           </Route>
           <Route path="/guide/*?">
             <GuideRoutes />
+          </Route>
+          <Route path="/logbook/*?">
+            <LogbookRoutes />
           </Route>
           <Route path="/evidence">
             <EvidencePage />

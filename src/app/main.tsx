@@ -15,6 +15,7 @@ import './css/compose.css';
 import './css/compare.css';
 import './css/order.css';
 import './css/guide.css';
+import './css/logbook.css';
 import './css/versions.css';
 import './css/offline.css';
 

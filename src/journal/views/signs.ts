@@ -35,7 +35,7 @@ export interface Bounds {
 const MINUTE = 60_000;
 
 /** Milliseconds left of the limit, less than nought where it is past; null without a limit or a way in. */
-const leftOfLimit = ({ entered, limit }: Stay, now: number): number | null =>
+export const leftOfLimit = ({ entered, limit }: Stay, now: number): number | null =>
   entered === null || limit === null ? null : Date.parse(entered) + limit.minutes * MINUTE - now;
 
 function onTime(stay: Stay, now: number, { warn, past, noLimit }: Bounds): SignCode | undefined {

@@ -137,8 +137,6 @@ function corrected(stay: Stay, { at, by, body }: FactOf<'room.corrected'>): Stay
   const { undone, person, room, role, entered, left, worn, ensemble, items, limit, asked, reason } = body;
   const open = undone === 'way-out' ? { left: null, writtenOut: null, leftTwice: false } : {};
   const closed = left === null ? {} : { left, leftTwice: false };
-  // An ensemble by an approved version and one in words exclude each other.
-  const wears = worn !== null ? { worn, ensemble } : ensemble !== null ? { worn: null, ensemble } : {};
   return {
     ...stay,
     person: person ?? stay.person,
@@ -148,7 +146,8 @@ function corrected(stay: Stay, { at, by, body }: FactOf<'room.corrected'>): Stay
     items: items ?? stay.items,
     limit: limit ?? stay.limit,
     asked: asked ?? stay.asked,
-    ...wears,
+    worn: worn ?? stay.worn,
+    ensemble: ensemble ?? stay.ensemble,
     ...open,
     ...closed,
     undone: stay.undone || undone === 'visit',

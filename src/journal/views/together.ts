@@ -12,7 +12,7 @@ export interface Meeting {
   readonly stay: Stay;
   readonly room: string;
   readonly span: Span;
-  /** No way out was written for one of the two: it may go on. */
+  /** No way out was written for the other: it may go on. */
   readonly open: boolean;
   /** No way in was written for the other: together for this long at most. */
   readonly atMost: boolean;
@@ -60,7 +60,7 @@ export function lengthOf(spans: readonly Span[]): number {
 function meeting(mine: Stay, other: Stay, window: Span, now: number): readonly Meeting[] {
   const span = common([spanOf(mine, now), spanOf(other, now), window]);
   if (!span) return [];
-  const open = mine.left === null || other.left === null;
+  const open = other.left === null;
   const atMost = other.entered === null || mine.entered === null;
   return [{ stay: other, room: mine.room, span, open, atMost }];
 }

@@ -1,0 +1,139 @@
+// What is worn: by which approved version, or in own words; sizes and lots item by item, as they stand on the packs. Items come
+// from the version's own file; the sizes that somebody wore last are filled in, lots never: they must be read.
+import { useMemo } from 'react';
+import { Button } from 'react-aria-components';
+import type { Bodies } from '../../journal/kinds/index.ts';
+import { readProcedure } from '../../language/index.ts';
+import { Select, TextLine } from '../compose/parts.tsx';
+import { useBook } from '../journal/useBook.ts';
+import { words } from '../words.ts';
+import { LOG } from './labels.ts';
+import type { ItemTyped } from './model.ts';
+import { Typed } from './parts.tsx';
+
+type Worn = NonNullable<Bodies['room.entered']['worn']>;
+
+interface Version extends Worn {
+  readonly text: string | undefined;
+}
+
+/** Approved versions that are not retired, the newest of a procedure first. */
+function useApproved(): readonly Version[] {
+  const { versions, texts } = useBook();
+  return useMemo(
+    () =>
+      Object.entries(versions.procedures).flatMap(([procedure, all]) =>
+        Object.values(all)
+          .filter(({ stage }) => stage === 'approved')
+          .toSorted((a, b) => (b.approved?.unitNumber ?? 0) - (a.approved?.unitNumber ?? 0))
+          .map(({ version, content }) => ({ procedure, version, content, text: texts[content] })),
+      ),
+    [versions, texts],
+  );
+}
+
+/** What its wearer wears, in words; nothing where the file is not at hand. */
+function itemsIn({ procedure, text }: Version): readonly string[] {
+  const read = text === undefined ? undefined : readProcedure(text, procedure).procedure;
+  const wearer = read?.people.find(({ role }) => role === 'wearer');
+  return [...new Set(wearer?.wears ?? [])].map((item) => words.item(item));
+}
+
+export interface Equipped {
+  readonly worn: Worn | null;
+  readonly ensemble: string;
+  readonly items: readonly ItemTyped[];
+}
+
+interface EquipmentProps {
+  readonly equipped: Equipped;
+  readonly set: (equipped: Equipped) => void;
+  /** Sizes that this person wore last, by item. */
+  readonly sizes: ReadonlyMap<string, string>;
+}
+
+interface RowsProps extends Pick<EquipmentProps, 'sizes'> {
+  readonly items: readonly ItemTyped[];
+  readonly set: (items: readonly ItemTyped[]) => void;
+}
+
+function ItemRow({ row, number, set }: { row: ItemTyped; number: number; set: (row: ItemTyped) => void }) {
+  const name = row.item === '' ? String(number) : row.item;
+  const { forms } = LOG;
+  return (
+    <li className="fields log-item">
+      <TextLine label={`${forms.item} ${number}`} value={row.item} set={(item) => set({ ...row, item })} />
+      <Typed label={forms.size(name)} value={row.size} set={(size) => set({ ...row, size })} />
+      <Typed label={forms.lot(name)} value={row.lot} set={(lot) => set({ ...row, lot })} />
+    </li>
+  );
+}
+
+function Rows({ items, set }: RowsProps) {
+  return (
+    <details className="log-items">
+      <summary>{LOG.forms.items}</summary>
+      <p className="quiet">{LOG.forms.itemsHint}</p>
+      <ul className="plain">
+        {items.map((row, index) => (
+          <ItemRow
+            // biome-ignore lint/suspicious/noArrayIndexKey: rows are only ever added at the end
+            key={index}
+            row={row}
+            number={index + 1}
+            set={(now) => set(items.map((other, place) => (place === index ? now : other)))}
+          />
+        ))}
+      </ul>
+      <Button className="button" onPress={() => set([...items, { item: '', size: '', lot: '' }])}>
+        {LOG.forms.more}
+      </Button>
+    </details>
+  );
+}
+
+export function Equipment({ equipped, set, sizes }: EquipmentProps) {
+  const approved = useApproved();
+  const { worn, ensemble, items } = equipped;
+  const choose = (content: string): void => {
+    const version = approved.find((one) => one.content === content);
+    if (!version) {
+      set({ ...equipped, worn: null });
+      return;
+    }
+    const named = new Map(items.map((row) => [row.item, row]));
+    const fresh = itemsIn(version).map(
+      (item): ItemTyped => named.get(item) ?? { item, size: sizes.get(item) ?? '', lot: '' },
+    );
+    const kept = items.filter((row) => (row.size !== '' || row.lot !== '') && !fresh.includes(row));
+    const { procedure, version: name } = version;
+    set({ ...equipped, worn: { procedure, version: name, content }, items: [...fresh, ...kept] });
+  };
+  return (
+    <>
+      <div className="fields">
+        <Select
+          label={LOG.forms.worn}
+          value={worn?.content ?? ''}
+          none={LOG.forms.wornNone}
+          choices={[
+            ...approved.map(({ procedure, version, content }) => ({
+              value: content,
+              name: `${procedure}, version ${version}`,
+            })),
+            ...(worn && !approved.some(({ content }) => content === worn.content)
+              ? [{ value: worn.content, name: `${worn.procedure}, version ${worn.version}` }]
+              : []),
+          ]}
+          set={choose}
+        />
+        <TextLine
+          label={LOG.forms.ensemble}
+          value={ensemble}
+          set={(typed) => set({ ...equipped, ensemble: typed })}
+        />
+      </div>
+      <Rows items={items} sizes={sizes} set={(rows) => set({ ...equipped, items: rows })} />
+    </>
+  );
+}
