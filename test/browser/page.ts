@@ -28,6 +28,20 @@ export async function violationsOf(page: Page, rules?: string[]): Promise<readon
 export const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
+/** Whatever is pressed and is lower or narrower than a finger; a link within a sentence may be as low as the sentence. */
+export const tooSmall = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        'body :is(button, select, summary, .pill, input, textarea, .button, nav a)',
+      ),
+    ]
+      .filter((target) => target.matches('.pill') || !target.closest('.pill'))
+      .map((target) => ({ box: target.getBoundingClientRect(), text: target.textContent?.slice(0, 40) }))
+      .filter(({ box }) => box.height > 1 && Math.min(box.height, box.width) < 43.5)
+      .map(({ box, text }) => `${text}: ${Math.round(box.width)} by ${Math.round(box.height)}`),
+  );
+
 /** Tab until it has the focus. */
 export async function tabTo(page: Page, target: Locator, key = 'Tab'): Promise<void> {
   await expect(target).toBeVisible();

@@ -5,6 +5,7 @@ import { Link, useLocation, useSearchParams } from 'wouter';
 import type { Procedure } from '../../domain/procedure.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
 import { NotFound } from '../pages/NotFound.tsx';
+import { useLanding } from '../parts/useLanding.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { Surfaces } from '../surfaces/Surfaces.tsx';
 import { Send } from '../versions/Send.tsx';
@@ -32,6 +33,26 @@ const VIEWS = [
   { view: 'review', name: 'Review' },
 ] as const;
 
+/** Where a new draft goes on from each view, so that nobody has to go back up to the list of views. */
+const NEXT: Readonly<Record<string, (typeof VIEWS)[number]['view'] | undefined>> = {
+  people: 'room',
+  room: 'steps',
+  steps: 'review',
+  rules: 'review',
+};
+
+function Next({ id, view }: { readonly id: string; readonly view: string }) {
+  const next = VIEWS.find((one) => one.view === NEXT[view]);
+  if (!next) return null;
+  return (
+    <p className="actions next-view">
+      <Link href={`/write/${id}/${next.view}`} className="button">
+        Next: {next.name}
+      </Link>
+    </p>
+  );
+}
+
 /** Fields with an undo of their own keep it. */
 const ownUndo = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
@@ -56,21 +77,32 @@ function useUndoKeys(id: string): void {
 function History({ id, state }: { readonly id: string; readonly state: DraftState }) {
   const { past, present, future } = state.history;
   const next = future[0];
+  // The last there is to undo or redo was pressed: the other button has the focus.
+  const { place: undo, land: landOnUndo } = useLanding<HTMLButtonElement>();
+  const { place: redo, land: landOnRedo } = useLanding<HTMLButtonElement>();
   return (
     <div role="toolbar" aria-label="Undo and redo" className="actions history">
       <Button
+        ref={undo}
         className="button"
         aria-label={past.length > 0 ? `Undo: ${present.done}` : 'Undo'}
         isDisabled={past.length === 0}
-        onPress={() => drafts.apply(id, { do: 'undo' })}
+        onPress={() => {
+          drafts.apply(id, { do: 'undo' });
+          landOnRedo();
+        }}
       >
         ↶ Undo
       </Button>
       <Button
+        ref={redo}
         className="button"
         aria-label={next ? `Redo: ${next.done}` : 'Redo'}
         isDisabled={next === undefined}
-        onPress={() => drafts.apply(id, { do: 'redo' })}
+        onPress={() => {
+          drafts.apply(id, { do: 'redo' });
+          landOnUndo();
+        }}
       >
         ↷ Redo
       </Button>
@@ -216,6 +248,7 @@ function Draft({
         ))}
       </nav>
       <Body id={id} view={view} checked={checked} {...editing} />
+      <Next id={id} view={view} />
     </div>
   );
 }

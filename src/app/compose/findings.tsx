@@ -4,6 +4,7 @@ import type { Edit } from '../../check/edit.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Shown } from '../model/findings.ts';
 import { SeverityBadge } from '../parts/Badge.tsx';
+import { useLanding } from '../parts/useLanding.ts';
 import { words } from '../words.ts';
 
 interface CardProps {
@@ -98,14 +99,23 @@ interface FindingsProps extends Omit<CardProps, 'shown'> {
 }
 
 /** The first, which is the worst, is open to be read. */
-export function Findings({ findings, title, none, ...rest }: FindingsProps) {
+export function Findings({ findings, title, none, apply, ...rest }: FindingsProps) {
+  const { place, land } = useLanding<HTMLHeadingElement>();
+  const mend =
+    apply &&
+    ((edit: Edit, sentence: string) => {
+      apply(edit, sentence);
+      land();
+    });
   return (
     <section className="draft-findings">
-      <h3>{title}</h3>
+      <h3 ref={place} tabIndex={-1}>
+        {title}
+      </h3>
       {findings.length === 0 && <p className="quiet">{none}</p>}
       <ul className="rows">
         {findings.map((one, index) => (
-          <Card key={one.key} {...rest} shown={one} open={index === 0} />
+          <Card key={one.key} {...rest} apply={mend} shown={one} open={index === 0} />
         ))}
       </ul>
     </section>

@@ -1,6 +1,6 @@
 // Who acts: somebody of the unit's staff, by role and initials of their own choosing. A name is never asked for. Chosen anew
 // for every act: on a shared device, whoever acted last is not whoever acts now.
-import { useState } from 'react';
+import { type RefObject, useRef, useState } from 'react';
 import { Confirm } from '../parts/Confirm.tsx';
 import { Select, TextLine } from '../compose/parts.tsx';
 import { type Member, memberText } from '../../versions/staff.ts';
@@ -15,7 +15,13 @@ function lacks(unit: string, role: string, initials: string): string | undefined
 }
 
 /** Takes somebody into the staff list. The first of all also names the unit that the journal belongs to. */
-function AddMember({ added }: { readonly added: (person: string) => void }) {
+function AddMember({
+  added,
+  then,
+}: {
+  readonly added: (person: string) => void;
+  readonly then: RefObject<HTMLElement | null>;
+}) {
   const state = useBook();
   const named = unitNamed(state);
   const [unit, setUnit] = useState('');
@@ -57,6 +63,7 @@ function AddMember({ added }: { readonly added: (person: string) => void }) {
           sentence={`The journal will say that somebody with the role “${role.trim()}” and the initials ${initials} belongs to ${named?.title ?? unit.trim()}.`}
           isDisabled={missing !== undefined}
           write={write}
+          then={then}
         />
         <output className="quiet">{missing}</output>
       </p>
@@ -69,10 +76,27 @@ export const membersOf = (staff: Readonly<Record<string, Member>>): readonly Mem
     (a, b) => a.role.localeCompare(b.role, 'en') || a.initials.localeCompare(b.initials, 'en'),
   );
 
+/** The way in, and who was added last: it is said, and the focus goes there. */
+function Add({ open, summary }: { readonly open: boolean; readonly summary: string }) {
+  const { staff } = useBook();
+  const [last, setLast] = useState('');
+  const told = useRef<HTMLOutputElement>(null);
+  return (
+    <>
+      <details className="not-listed" open={open}>
+        <summary>{summary}</summary>
+        <AddMember added={setLast} then={told} />
+      </details>
+      <output ref={told} tabIndex={-1} className="quiet told">
+        {last && `${memberText(staff, last)} is in the staff list.`}
+      </output>
+    </>
+  );
+}
+
 export function StaffList() {
   const { staff } = useBook();
   const members = membersOf(staff);
-  const [last, setLast] = useState('');
   return (
     <>
       {members.length === 0 && <p className="quiet">Nobody is listed yet.</p>}
@@ -83,11 +107,7 @@ export function StaffList() {
           </li>
         ))}
       </ul>
-      <details open={members.length === 0}>
-        <summary>Add somebody</summary>
-        <AddMember added={setLast} />
-      </details>
-      <output className="quiet">{last && `${memberText(staff, last)} is in the staff list.`}</output>
+      <Add open={members.length === 0} summary="Add somebody" />
     </>
   );
 }
@@ -116,10 +136,5 @@ export function Who({ label, value, set, but = [] }: WhoProps) {
 
 /** Beside a form that asks who acts: the way into the list for those who are not in it. */
 export function NotListed({ open = false }: { readonly open?: boolean }) {
-  return (
-    <details className="not-listed" open={open}>
-      <summary>Somebody is not in the staff list</summary>
-      <AddMember added={() => undefined} />
-    </details>
-  );
+  return <Add open={open} summary="Somebody is not in the staff list" />;
 }

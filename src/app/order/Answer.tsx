@@ -4,6 +4,7 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import type { Procedure } from '../../domain/procedure.ts';
+import { focusLost } from '../parts/useLanding.ts';
 import { words } from '../words.ts';
 import { Figures } from './Figures.tsx';
 import type { Aside } from './result.ts';
@@ -18,7 +19,7 @@ export function AnswerHeading({ id, children }: HeadingProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     // The button to cancel has gone and taken the focus with it; whoever went elsewhere meanwhile stays there.
-    if (document.activeElement === null || document.activeElement === document.body) heading.current?.focus();
+    if (focusLost()) heading.current?.focus();
   }, []);
   return (
     <h2 id={id} ref={heading} tabIndex={-1}>

@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { duration } from '../../words/index.ts';
+import { focusLost } from '../parts/useLanding.ts';
 import type { Limits } from './result.ts';
 import type { Run } from './useRun.ts';
 
@@ -68,8 +69,7 @@ function textOf(run: ControlsProps['run']): string {
 export function Controls({ run, start, cancel, press, disabled = false }: ControlsProps) {
   const begin = useRef<HTMLButtonElement>(null);
   useEffect(() => {
-    const lost = document.activeElement === null || document.activeElement === document.body;
-    if (lost && (run.is === 'off' || run.is === 'failed')) begin.current?.focus();
+    if (focusLost() && (run.is === 'off' || run.is === 'failed')) begin.current?.focus();
   }, [run.is]);
   return (
     <div className="controls">

@@ -124,6 +124,12 @@ export function Home() {
       {demo && <Demo entry={demo} />}
       <section aria-labelledby="open-title">
         <h2 id="open-title">Your own procedure</h2>
+        <p className="actions">
+          <Link href="/write" className="button main">
+            Write a new one
+          </Link>
+          <span className="quiet">Step by step, checked as you write. Or open a file that you have:</span>
+        </p>
         <OpenFile />
         {opened && <Procedures entries={[opened]} />}
       </section>

@@ -1,7 +1,8 @@
 // Asks before something is written for good: says in one sentence what will be written, and writes it only then. Whatever
 // goes wrong is said in the same place, and the same press tries again.
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { landOn } from './useLanding.ts';
 
 interface ConfirmProps {
   /** What the button says that opens it. */
@@ -14,15 +15,18 @@ interface ConfirmProps {
   readonly isDisabled?: boolean;
   /** Ends when it is stored. */
   readonly write: () => Promise<void>;
+  /** Has the focus afterwards where the button is gone or cannot be pressed again; the page's content where none is said. */
+  readonly then?: RefObject<HTMLElement | null>;
 }
 
-interface AskProps extends Pick<ConfirmProps, 'title' | 'sentence' | 'write' | 'children'> {
+interface AskProps extends Pick<ConfirmProps, 'title' | 'sentence' | 'write' | 'then' | 'children'> {
   readonly close: () => void;
 }
 
-function Ask({ title, sentence, write, close, children }: AskProps) {
+function Ask({ title, sentence, write, then, close, children }: AskProps) {
   const [busy, setBusy] = useState(false);
   const [wrong, setWrong] = useState('');
+  useEffect(() => () => landOn(() => then?.current ?? document.querySelector('main')), [then]);
   const act = async (): Promise<void> => {
     setBusy(true);
     setWrong('');

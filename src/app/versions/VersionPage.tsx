@@ -243,7 +243,7 @@ function Version(props: VersionProps & { readonly today: string }) {
         {file.invented && <span className="badge invented">Invented, for demonstration</span>}
       </p>
       <p>{MEANS[version.stage]}</p>
-      <output className="done">{done}</output>
+      <output className="done no-print">{done}</output>
       {force && force.version !== version.version && (
         <p>
           In force: <Link href={versionPath(procedure, force.version)}>version {force.version}</Link>

@@ -4,6 +4,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Acceptance, Procedure } from '../../../domain/procedure.ts';
 import { Day } from '../../parts/Day.tsx';
+import { useLanding } from '../../parts/useLanding.ts';
+import { today } from '../../today.ts';
 import { words } from '../../words.ts';
 import type { Checked } from '../checked.ts';
 import { type Editing, labelOf } from '../editing.ts';
@@ -29,8 +31,6 @@ interface Said {
   readonly review: string;
 }
 
-const UNSAID: Said = { reason: '', by: '', date: '', review: '' };
-
 function lacks({ reason, by, date, review }: Said): string | undefined {
   if (reason.trim() === '') return 'Say why it is accepted.';
   if (by.trim() === '') return 'Say who accepts it, by role.';
@@ -38,9 +38,9 @@ function lacks({ reason, by, date, review }: Said): string | undefined {
   return review < date ? 'The review comes before the day it is accepted.' : undefined;
 }
 
-function AcceptOne({ draft, edit, checked }: AcceptedProps) {
+function AcceptOne({ draft, edit, checked, land }: AcceptedProps & { readonly land: () => void }) {
   const [chosen, choose] = useState('');
-  const [said, say] = useState(UNSAID);
+  const [said, say] = useState<Said>({ reason: '', by: '', date: today(), review: '' });
   const all = checked.judged
     ? acceptables(
         checked.judged.procedure,
@@ -55,7 +55,9 @@ function AcceptOne({ draft, edit, checked }: AcceptedProps) {
     const acceptance: Acceptance = { ...what, ...said, reason: said.reason.trim(), by: said.by.trim() };
     edit(accept(draft, acceptance), 'Accept a departure');
     choose('');
-    say(UNSAID);
+    // The next is most often accepted by the same role on the same day, for a reason of its own.
+    say({ ...said, reason: '' });
+    land();
   };
   if (all.length === 0) return <p className="quiet">Nothing that was found could be accepted.</p>;
   return (
@@ -93,9 +95,12 @@ function AcceptOne({ draft, edit, checked }: AcceptedProps) {
 
 export function Accepted(props: AcceptedProps) {
   const { draft, edit, checked } = props;
+  const { place, land } = useLanding<HTMLHeadingElement>();
   return (
     <section aria-labelledby="accepted-title">
-      <h2 id="accepted-title">Accepted in writing</h2>
+      <h2 id="accepted-title" ref={place} tabIndex={-1}>
+        Accepted in writing
+      </h2>
       <p>
         A departure from published practice, or a place left bare, may be accepted with a reason, by a role,
         to be looked at again. It stays visible. An open route cannot be accepted: it must be mended.
@@ -115,7 +120,10 @@ export function Accepted(props: AcceptedProps) {
               <Button
                 className="button"
                 aria-label={`No longer accept: ${what}`}
-                onPress={() => edit(withdraw(draft, index), 'No longer accept a departure')}
+                onPress={() => {
+                  edit(withdraw(draft, index), 'No longer accept a departure');
+                  land();
+                }}
               >
                 No longer accept
               </Button>
@@ -123,7 +131,7 @@ export function Accepted(props: AcceptedProps) {
           );
         })}
       </ul>
-      <AcceptOne {...props} />
+      <AcceptOne {...props} land={land} />
     </section>
   );
 }
