@@ -52,7 +52,7 @@ async function edited(page: Page, slow: number): Promise<Row> {
   const client = await page.context().newCDPSession(page);
   await client.send('Emulation.setCPUThrottlingRate', { rate: slow });
   const rows = page.getByRole('grid', { name: 'Steps' }).getByRole('row');
-  await rows.nth(40).focus();
+  await rows.nth(10).focus();
   await page.evaluate(() => {
     window.clock.samples = [];
   });

@@ -1,5 +1,5 @@
 // The steps in order: chosen to be changed, ticked to be moved, copied or deleted together, moved by dragging or by keys.
-import { createContext, memo, useCallback, useContext, useEffect, useMemo, useRef } from 'react';
+import { createContext, memo, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import {
   Button,
   CheckboxButton,
@@ -7,8 +7,10 @@ import {
   DropIndicator,
   GridList,
   GridListItem,
+  ListLayout,
   type Selection,
   useDragAndDrop,
+  Virtualizer,
 } from 'react-aria-components';
 import type { Procedure, Step } from '../../../domain/procedure.ts';
 import type { Shown } from '../../model/findings.ts';
@@ -134,6 +136,12 @@ const row = (view: RowView) => (
   </GridListItem>
 );
 
+/** Of a longer list only the rows in sight are in the page, so that an edit draws no others. Decided as it is opened. */
+const LONG = 40;
+
+/** A row of one line; the others are measured. */
+const LAYOUT = { estimatedRowHeight: 49, dropIndicatorThickness: 3 };
+
 const NO_STEPS = () => <p className="quiet">No steps yet. Type the first one above.</p>;
 
 function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps, 'found'>) {
@@ -147,7 +155,7 @@ function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps,
       tick(keys === 'all' ? new Set(draft.steps.map(({ id }) => id)) : new Set([...keys].map(String))),
     [draft, tick],
   );
-  return (
+  const list = (
     <GridList
       aria-label="Steps"
       className="edit-steps"
@@ -162,6 +170,14 @@ function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps,
     >
       {row}
     </GridList>
+  );
+  const [long] = useState(() => draft.steps.length > LONG);
+  return long ? (
+    <Virtualizer layout={ListLayout} layoutOptions={LAYOUT}>
+      {list}
+    </Virtualizer>
+  ) : (
+    list
   );
 }
 
