@@ -348,6 +348,7 @@ export const evidenceIds = [
   'legibility.capital-angle.least',
   'legibility.typeface',
   'legibility.screen',
+  'legibility.unmeasured-screen',
   'legibility.verb-first',
   'logbook.past-limit',
   'logbook.no-limit',

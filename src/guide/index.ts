@@ -4,7 +4,7 @@ export { begin, type Begun, type Mode } from './begin.ts';
 export { changesIn, type Continuation, type Place } from './continuation.ts';
 export type { GuideEntry } from './entries.ts';
 export type { Effect, Event, Press } from './events.ts';
-export { capitalHeight, fitOf } from './fit.ts';
+export { capitalHeight, fitOf, type OwnFit, ownFitOf, type OwnScreen } from './fit.ts';
 export type { Known } from './known.ts';
 export { scriptOf } from './makeScript.ts';
 export { next } from './next.ts';

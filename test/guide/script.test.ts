@@ -2,7 +2,7 @@
 // published procedure and every language; and what is said when they do not fit.
 import { describe, expect, test } from 'vitest';
 import * as fc from 'fast-check';
-import { capitalHeight, fitOf, scriptOf } from '../../src/guide/index.ts';
+import { capitalHeight, fitOf, ownFitOf, scriptOf } from '../../src/guide/index.ts';
 import { EMERGENCY_IDS } from '../../src/domain/emergencies.ts';
 import { pagesOf } from '../../src/guide/emergency.ts';
 import { clausesOf, isWithin, screensOf } from '../../src/guide/rows.ts';
@@ -14,6 +14,16 @@ const DESK = { widthMillimetres: 344, heightMillimetres: 194, distanceMetres: 2 
 const PHONE = { widthMillimetres: 150, heightMillimetres: 68, distanceMetres: 3 } as const;
 
 describe('the size of the text', () => {
+  test('the observer’s own screen is told by its own pixels what 11.6 mm at 2 m takes', () => {
+    // Type of which capitals are 0.7 (legibility.typeface), on a screen of 0.2 mm a pixel.
+    const fit = ownFitOf({ widthMillimetres: 200, distanceMetres: 2 }, 1000);
+    expect(fit.needed).toBeCloseTo(11.6 / 0.7 / 0.2, 0);
+    expect(fit.worth(fit.needed).capital).toBeCloseTo(capitalHeight(2), 6);
+    expect(fit.worth(fit.needed / 2).metres).toBeCloseTo(1, 6);
+    // 96 pixels an inch where nobody has measured (legibility.unmeasured-screen).
+    expect(ownFitOf({ distanceMetres: 2 }, 1000).worth(96).capital).toBeCloseTo(0.7 * 25.4, 6);
+  });
+
   test('capitals are as high as text-size guidance asks: 11.6 mm at 2 m, 17.5 mm at 3 m', () => {
     expect(capitalHeight(2)).toBeCloseTo(11.6, 1);
     expect(capitalHeight(3)).toBeCloseTo(17.5, 1);

@@ -68,6 +68,8 @@ export interface PictureProps {
   readonly slips?: boolean;
   /** Draw no contact but the link. */
   readonly alone?: boolean;
+  /** As small as its frame asks, instead of scrolling in it. */
+  readonly whole?: boolean;
 }
 
 /** The contacts that are drawn, numbered as they are listed. */
@@ -96,7 +98,7 @@ function useInSight(end: string | undefined, step: number) {
 }
 
 export function Picture(props: PictureProps) {
-  const { procedure, moment, link, slips = false, alone = false } = props;
+  const { procedure, moment, link, slips = false, alone = false, whole = false } = props;
   const id = useId().replaceAll(/[^\w-]/g, '');
   const scroller = useInSight(link?.to, props.step);
   const view = viewOf(props);
@@ -111,7 +113,7 @@ export function Picture(props: PictureProps) {
         viewBox={`0 0 ${layout.width} ${layout.height}`}
         role="img"
         aria-label={describePicture(procedure, view, words).join(' ')}
-        style={{ minWidth: `${layout.width * 0.74}px` }}
+        {...(whole ? {} : { style: { minWidth: `${layout.width * 0.74}px` } })}
       >
         <Patterns ids={ids} />
         {layout.people.map((spot) => (

@@ -1,6 +1,6 @@
 // What this browser keeps beside the journal: the unit's own settings and plan for the guide, and for each exit that began
 // here what it was made from, because the same data make the same lines again after a crash. No names of people.
-import type { Mode, UnitSettings } from '../../../guide/index.ts';
+import type { Mode, OwnScreen, UnitSettings } from '../../../guide/index.ts';
 
 /** What an exit was begun with. */
 export interface Begun {
@@ -15,6 +15,9 @@ export interface Keeper {
   readonly unit: () => UnitSettings;
   /** Whether it is kept now; false where there is no room or no leave. */
   readonly keepUnit: (unit: UnitSettings) => boolean;
+  /** This device's own screen; kept apart, because settings of the unit may be taken to another device. */
+  readonly screen: () => OwnScreen;
+  readonly keepScreen: (screen: OwnScreen) => boolean;
   readonly begun: (exit: string) => Begun | undefined;
   readonly keepBegun: (exit: string, begun: Begun) => boolean;
 }
@@ -25,6 +28,10 @@ const USUAL_UNIT: UnitSettings = {
   languages: {},
 };
 
+/** The wearer reads it from the doffing area, until the unit says otherwise. */
+const USUAL_SCREEN: OwnScreen = { distanceMetres: 2 };
+
+const SCREEN = 'doffline-guide-screen';
 const UNIT = 'doffline-guide-unit';
 const EXIT = 'doffline-guide-exit-';
 
@@ -50,6 +57,8 @@ export function keeperIn(box: () => Box): Keeper {
   return {
     unit: () => ({ ...USUAL_UNIT, ...(read(UNIT) as Partial<UnitSettings> | undefined) }),
     keepUnit: (unit) => write(UNIT, unit),
+    screen: () => ({ ...USUAL_SCREEN, ...(read(SCREEN) as Partial<OwnScreen> | undefined) }),
+    keepScreen: (screen) => write(SCREEN, screen),
     begun: (exit) => read(EXIT + exit) as Begun | undefined,
     keepBegun: (exit, begun) => write(EXIT + exit, begun),
   };

@@ -1,16 +1,15 @@
 // The second display, for the wearer or the helper, in a window of its own: the line in capitals as high as they must be to be
 // read from where people stand, the step's picture, the time, and STOP. It only shows what the observer's window sends.
 import { type CSSProperties, useEffect, useRef, useState } from 'react';
-import type { Procedure, Role } from '../../../domain/procedure.ts';
+import type { Role } from '../../../domain/procedure.ts';
 import { wordsFor } from '../../../words/index.ts';
-import type { Board } from '../../model/board.ts';
 import { useTitle } from '../../parts/useTitle.ts';
 import { Picture } from '../../picture/Picture.tsx';
 import { linkOf } from '../shell/link.ts';
-import { boardFor } from '../shell/search.ts';
 import type { DisplayView, LinkMessage } from '../shell/view.ts';
 import { Act } from './Act.tsx';
 import { Times } from './Timers.tsx';
+import { useBoard } from './useBoard.ts';
 
 /** Nothing heard for so long: the observer's window is gone, or asleep. */
 const SILENT = 10_000;
@@ -36,23 +35,6 @@ function useView(exit: string): { readonly view: DisplayView | undefined; readon
     };
   }, [exit]);
   return { view, silent };
-}
-
-/** Procedures arrive anew with every line: the board is asked for again only where the steps differ. */
-function useBoard(procedure: Procedure): Board | undefined {
-  const [board, setBoard] = useState<Board>();
-  const text = JSON.stringify(procedure);
-  useEffect(() => {
-    let current = true;
-    boardFor(JSON.parse(text) as Procedure).then(
-      (made) => current && setBoard(made),
-      () => current && setBoard(undefined),
-    );
-    return () => {
-      current = false;
-    };
-  }, [text]);
-  return board;
 }
 
 function Line({ view, role }: { readonly view: DisplayView; readonly role: Role }) {

@@ -1,5 +1,4 @@
-// The large text: at most two short rows, each as large as the width allows, so that it is read from where people stand.
-import type { CSSProperties } from 'react';
+// The large text: at most two short rows, so that it is read from where people stand; and for whom it is.
 import type { Core, Screen } from '../../../guide/index.ts';
 
 type Text = Screen['large'][number];
@@ -9,12 +8,10 @@ interface RowsProps {
   readonly language: string;
 }
 
-const LEAST = 12;
-
+/** Size: see useLargest.ts. */
 export function Rows({ rows, language }: RowsProps) {
-  const most = Math.max(LEAST, ...rows.map((row) => row.length));
   return (
-    <p className="g-rows" lang={language} style={{ '--most': most, '--rows': rows.length } as CSSProperties}>
+    <p className="g-rows" lang={language}>
       {rows.map((row, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: rows are never reordered, and two may say the same
         <span key={`${index}-${row}`} className="g-row">

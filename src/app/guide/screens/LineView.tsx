@@ -1,8 +1,12 @@
 // The line that is on, or the one before it to look at: large, for whom, and what is answered.
+import { useRef } from 'react';
 import type { Language } from '../../../words/index.ts';
+import { keeper } from '../shell/rooms.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
+import { OWN_SCREEN } from './labels.ts';
 import { actorsOf, Rows, shownTo } from './Large.tsx';
+import { type Largest, useLargest } from './useLargest.ts';
 
 /** What was read before a line; what is only watched has no words of its own. */
 export function lineBefore(lines: Desk['state']['shown']['script']['lines'], at: number): number {
@@ -32,6 +36,17 @@ export function Before({
   );
 }
 
+/** Said plainly where capitals are lower than the distance asks for: from how far they are read. */
+function TooLow({ largest, wanted }: { readonly largest: Largest; readonly wanted: number }) {
+  return (
+    <p className="g-missing g-short">
+      {OWN_SCREEN.short(largest.capital, largest.metres, wanted)}{' '}
+      {keeper.screen().widthMillimetres === undefined && OWN_SCREEN.unmeasured}{' '}
+      <span className="g-source">(legibility.capital-angle)</span>
+    </p>
+  );
+}
+
 export function Line({ desk }: { readonly desk: Desk }) {
   const { screen, state, words } = desk;
   const { procedure } = state.shown.script.setup;
@@ -44,9 +59,17 @@ export function Line({ desk }: { readonly desk: Desk }) {
   const answer = texts[0]?.answer ?? reader?.answer;
   const watched = line.kind === 'look' && phase === 'reading';
   const isHold = line.kind === 'hold' && phase === 'reading';
+  const element = useRef<HTMLElement>(null);
+  const largest = useLargest(element);
   return (
-    <section className={isHold ? 'g-line hold' : 'g-line'} aria-label="The line" aria-live="polite">
+    <section
+      ref={element}
+      className={isHold ? 'g-line hold' : 'g-line'}
+      aria-label="The line"
+      aria-live="polite"
+    >
       <p className="g-who">{roleText(desk, actors)}</p>
+      {largest?.wanted !== undefined && <TooLow largest={largest} wanted={largest.wanted} />}
       {texts.map(({ person, rows, language }) => (
         <Rows key={person} rows={rows} language={language} />
       ))}

@@ -5,15 +5,18 @@ import type { Press } from '../../../guide/index.ts';
 import { type Words, wordsFor } from '../../../words/index.ts';
 import { type KeyMeaning, meaningOf, nextPress, steady } from '../shell/presses.ts';
 import { Scroll } from '../../parts/Scroll.tsx';
+import { Picture } from '../../picture/Picture.tsx';
 import type { Run } from '../shell/runner.ts';
 import type { Desk, Panel as PanelName } from './desk.ts';
 import { Card } from './Emergency.tsx';
+import { stepShown } from './Large.tsx';
 import { Before, Line, lineBefore } from './LineView.tsx';
 import { Coverage, Over, Wear } from './Over.tsx';
 import { Presses, Told } from './Presses.tsx';
 import { Notices, Strip } from './Strip.tsx';
 import { Offer, Suspects } from './Suspects.tsx';
 import { Owed, SourceOf, Times } from './Timers.tsx';
+import { useBoard } from './useBoard.ts';
 import { useDisplays } from './useDisplays.ts';
 import { useShown } from './useRun.ts';
 
@@ -140,21 +143,38 @@ export function Observer({ run }: { readonly run: Run }) {
           {words.guide.refusals[screen.refusal]}
         </p>
       )}
-      <Scroll className="g-middle" label="What is on" at={middle}>
-        <Over desk={desk} />
-        {panel === 'none' && looking !== undefined && (
-          <Before desk={desk} at={looking} on={() => setBefore(undefined)} />
-        )}
-        {panel === 'none' && looking === undefined && (
-          <>
-            {screen.phase === 'offer' && <Offer desk={desk} />}
-            <Line desk={desk} />
-            {waits && <Owed owed={screen.owed} words={words} />}
-            <Below desk={desk} />
-          </>
-        )}
-      </Scroll>
+      <div className="g-body">
+        <Scroll className="g-middle" label="What is on" at={middle}>
+          <Over desk={desk} />
+          {panel === 'none' && looking !== undefined && (
+            <Before desk={desk} at={looking} on={() => setBefore(undefined)} />
+          )}
+          {panel === 'none' && looking === undefined && (
+            <>
+              {screen.phase === 'offer' && <Offer desk={desk} />}
+              <Line desk={desk} />
+              {waits && <Owed owed={screen.owed} words={words} />}
+              <Below desk={desk} />
+            </>
+          )}
+        </Scroll>
+        {panel === 'none' && <Side desk={desk} />}
+      </div>
       <Presses desk={desk} next={panel === 'none' ? pressFor(name, 'touch') : undefined} />
+    </div>
+  );
+}
+
+/** The picture of the step, beside the line and never under it; where there is no room beside, in a tablet held upright, below. */
+function Side({ desk: { screen, state } }: { readonly desk: Desk }) {
+  const { procedure } = state.shown.script.setup;
+  const board = useBoard(procedure);
+  const step = stepShown(screen, state.shown);
+  const isShown = step < procedure.steps.length && !['emergency', 'stopped', 'ended'].includes(screen.phase);
+  if (!board || !isShown) return null;
+  return (
+    <div className="g-side">
+      <Picture procedure={procedure} board={board} step={step} moment="before" alone whole />
     </div>
   );
 }

@@ -74,7 +74,11 @@ export function Offer({ desk }: { readonly desk: Desk }) {
   const { changed, unchanged } = changesIn(places);
   return (
     <section className="g-offer" aria-label="Another way on">
-      <h2>{words.guide.offer(words.barriers(barriers.before), words.barriers(barriers.after))}</h2>
+      <h2>
+        {barriers.before === barriers.after && changed.length > 0
+          ? OFFER.heading(changed.length)
+          : words.guide.offer(words.barriers(barriers.before), words.barriers(barriers.after))}
+      </h2>
       <ul>
         {changesOf(procedure, offer.done, steps, words).map(({ id, label, what, after }) => (
           <li key={id}>

@@ -13,6 +13,20 @@ export const ELSEWHERE = {
 export const OFFER = {
   changed: (count: number): string =>
     `${count === 1 ? '1 place' : `${count} places`} harder to reach: slips and circumstances it takes, as read and this way, fewest first.`,
+  heading: (count: number): string =>
+    `Another way on. ${count === 1 ? '1 place is' : `${count} places are`} harder to reach this way.`,
   unchanged: (count: number): string =>
     `${count === 1 ? '1 place takes' : `${count} places take`} the same as read, fewest first`,
+} as const;
+
+/** The observer's own screen, and from how far it is read. */
+export const OWN_SCREEN = {
+  title: 'This screen',
+  width: 'Width of its picture, millimetres; empty where nobody has measured it',
+  distance: 'Read from how far, metres',
+  needs: (capital: number, metres: number): string =>
+    `Capitals of ${capital.toFixed(1)} mm are needed at ${metres} m. A line for which they are too high says so, and from how far it is read.`,
+  short: (capital: number, metres: number, wanted: number): string =>
+    `Capitals here are ${capital.toFixed(1)} mm high: read from ${metres.toFixed(1)} m, not from ${wanted} m.`,
+  unmeasured: 'This screen was not measured.',
 } as const;
