@@ -26,6 +26,7 @@ const PLACES = [
   '/journal',
   '/languages',
   '/guide',
+  '/logbook',
   '/evidence',
   '/device',
   '/device/exit/none',

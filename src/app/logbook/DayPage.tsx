@@ -149,7 +149,7 @@ export function DayPage({ stays }: { readonly stays: readonly Stay[] }) {
         </Button>
       </div>
       <p className="print-only">
-        {unitNamed(state)?.title ?? ''}. Printed {localOf(now).replace('T', ' ')}. {LOG.lead}
+        {unitNamed(state)?.title ?? ''}. Printed {localOf(now).replace('T', ' ')}. {LOG.printed}
       </p>
       <p>
         <b>{asking.day === '' ? 'All days' : asking.day}</b>: {shown.length}{' '}

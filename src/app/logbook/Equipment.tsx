@@ -52,24 +52,35 @@ interface EquipmentProps {
   readonly sizes: ReadonlyMap<string, string>;
 }
 
-interface RowsProps extends Pick<EquipmentProps, 'sizes'> {
+interface RowsProps {
   readonly items: readonly ItemTyped[];
+  /** Items of the chosen version: their names stand. */
+  readonly known: ReadonlySet<string>;
   readonly set: (items: readonly ItemTyped[]) => void;
 }
 
-function ItemRow({ row, number, set }: { row: ItemTyped; number: number; set: (row: ItemTyped) => void }) {
+interface RowProps {
+  readonly row: ItemTyped;
+  readonly number: number;
+  readonly known: boolean;
+  readonly set: (row: ItemTyped) => void;
+}
+
+function ItemRow({ row, number, known, set }: RowProps) {
   const name = row.item === '' ? String(number) : row.item;
   const { forms } = LOG;
   return (
     <li className="fields log-item">
-      <TextLine label={`${forms.item} ${number}`} value={row.item} set={(item) => set({ ...row, item })} />
+      {!known && (
+        <TextLine label={`${forms.item} ${number}`} value={row.item} set={(item) => set({ ...row, item })} />
+      )}
       <Typed label={forms.size(name)} value={row.size} set={(size) => set({ ...row, size })} />
       <Typed label={forms.lot(name)} value={row.lot} set={(lot) => set({ ...row, lot })} />
     </li>
   );
 }
 
-function Rows({ items, set }: RowsProps) {
+function Rows({ items, known, set }: RowsProps) {
   return (
     <details className="log-items">
       <summary>{LOG.forms.items}</summary>
@@ -81,6 +92,7 @@ function Rows({ items, set }: RowsProps) {
             key={index}
             row={row}
             number={index + 1}
+            known={known.has(row.item)}
             set={(now) => set(items.map((other, place) => (place === index ? now : other)))}
           />
         ))}
@@ -95,6 +107,8 @@ function Rows({ items, set }: RowsProps) {
 export function Equipment({ equipped, set, sizes }: EquipmentProps) {
   const approved = useApproved();
   const { worn, ensemble, items } = equipped;
+  const chosen = approved.find(({ content }) => content === worn?.content);
+  const known = useMemo(() => new Set(chosen ? itemsIn(chosen) : []), [chosen]);
   const choose = (content: string): void => {
     const version = approved.find((one) => one.content === content);
     if (!version) {
@@ -133,7 +147,7 @@ export function Equipment({ equipped, set, sizes }: EquipmentProps) {
           set={(typed) => set({ ...equipped, ensemble: typed })}
         />
       </div>
-      <Rows items={items} sizes={sizes} set={(rows) => set({ ...equipped, items: rows })} />
+      <Rows items={items} known={known} set={(rows) => set({ ...equipped, items: rows })} />
     </>
   );
 }

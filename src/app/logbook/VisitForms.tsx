@@ -32,24 +32,32 @@ interface VisitProps {
   readonly stay: Stay;
 }
 
-/** The exit of this person that was begun last since they went in. */
-function useExit({ person, entered, exit }: Stay): ExitHead | undefined {
-  const [found, setFound] = useState<ExitHead>();
+interface Exits {
+  /** Of this person, the last that was begun since they went in, and has ended. */
+  readonly ended?: ExitHead | undefined;
+  /** The donning read aloud that this visit began with, while it goes on. */
+  readonly open?: ExitHead | undefined;
+}
+
+function useExits({ visit, person, entered, exit }: Stay): Exits {
+  const [found, setFound] = useState<Exits>({});
   useEffect(() => {
     let current = true;
     exitsNow().then(
       (exits) => {
         const theirs = Object.values(exits)
-          .filter((head) => head.wearer === person && head.exit !== exit && head.at >= (entered ?? ''))
+          .filter((head) => head.wearer === person && head.ended !== null && head.at >= (entered ?? ''))
+          .filter((head) => head.exit !== exit)
           .toSorted((a, b) => b.from - a.from);
-        if (current) setFound(theirs[0]);
+        const own = Object.hasOwn(exits, visit) ? exits[visit] : undefined;
+        if (current) setFound({ ended: theirs[0], open: own?.ended === null ? own : undefined });
       },
       () => undefined,
     );
     return () => {
       current = false;
     };
-  }, [person, entered, exit]);
+  }, [visit, person, entered, exit]);
   return found;
 }
 
@@ -74,7 +82,7 @@ function AskedField({ asked, set }: AskedProps) {
 }
 
 export function SignOut({ stay }: VisitProps) {
-  const exit = useExit(stay);
+  const { ended: exit, open } = useExits(stay);
   const now = useClock();
   const [goesWith, setGoesWith] = useState(true);
   const [asked, setAsked] = useState<Asked | ''>('');
@@ -89,6 +97,14 @@ export function SignOut({ stay }: VisitProps) {
         return typeof body === 'string' ? body : { kind: 'room.left', body };
       }}
     >
+      {open && (
+        <output className="log-sign">
+          ▲ {LOG.open}{' '}
+          <Link href={`/guide/${open.exit}`} className="inline-link">
+            {LOG.openGo}
+          </Link>
+        </output>
+      )}
       <section aria-labelledby="questions" className="log-questions">
         <h2 id="questions">{forms.ask}</h2>
         <ul>

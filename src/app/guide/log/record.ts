@@ -21,6 +21,8 @@ interface Reader {
   readonly script: Script;
   readonly words: Words;
   readonly staff: StaffState;
+  /** Whether the wearer's own answers are told: they are of somebody's health, and stay out unless asked for. */
+  readonly answers: boolean;
 }
 
 const OTHER = 'other:';
@@ -91,8 +93,10 @@ const SAYINGS: Saying = {
     `${how === 'finished' ? 'Ended' : 'Broken off'}: deviations recorded ${deviations}, answers “not seen” ${linesNotSeen}`,
     how === 'broken-off',
   ],
-  'exit.question-answered': ({ words }, { question, answer }) => [
-    `${words.guide.questions[question]} ${words.guide.replies[answer]}`,
+  'exit.question-answered': ({ words, answers }, { question, answer }) => [
+    answers
+      ? `${words.guide.questions[question]} ${words.guide.replies[answer]}`
+      : 'A question to the wearer was answered; the answer is left out',
     answer !== 'no',
   ],
   'room.entered': (_, { room }) => [`Went into room ${room}`, false],

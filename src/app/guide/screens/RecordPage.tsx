@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { screenOf, type State } from '../../../guide/index.ts';
 import { useBook } from '../../journal/useBook.ts';
+import { Tick } from '../../parts/Choices.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
 import { words } from '../../words.ts';
 import type { ExitHead, Recorded } from '../log/exits.ts';
@@ -48,7 +49,8 @@ function save(name: string, text: string): void {
 
 function Record({ found: { head, entries, state } }: { readonly found: Found }) {
   const { staff } = useBook();
-  const reader = { script: state.core.script, words, staff };
+  const [answers, setAnswers] = useState(false);
+  const reader = { script: state.core.script, words, staff, answers };
   const lines = recordLines(reader, entries);
   const { outcome } = screenOf(state);
   const said = outcome === undefined ? 'Not ended yet.' : `${words.guide.outcomes[outcome]}.`;
@@ -79,6 +81,9 @@ function Record({ found: { head, entries, state } }: { readonly found: Found }) 
           </Link>
         )}
       </p>
+      <Tick on={answers} set={setAnswers}>
+        With what the wearer answered at the end: health data, for occupational health alone
+      </Tick>
       <h2>What stands out</h2>
       <ul>
         {out.map(({ at, text }, index) => (
