@@ -1,6 +1,7 @@
 // The procedures that come with the program, read at build time, and the one that was opened from this machine. An opened
-// file stays in this browser tab: it is never sent anywhere.
+// file stays in this browser tab, unless somebody has the server set a paper of it.
 import { useSyncExternalStore } from 'react';
+import type { PaperRequest } from '../api/shapes/papers.ts';
 import type { Question } from './check/result.ts';
 import { headOf, type Head } from './model/head.ts';
 
@@ -17,7 +18,12 @@ export interface Entry extends Head {
   readonly opened: boolean;
   /** Of a version in the journal: what it is, as 'approved, in force'. */
   readonly stage?: string;
+  /** The same for a paper; without it nothing is recorded of the file. */
+  readonly approval?: Approval;
 }
+
+/** What the journal says of a file, as a paper takes it. */
+export type Approval = NonNullable<PaperRequest['stage']>;
 
 const baseName = (path: string): string => path.split('/').at(-1) ?? path;
 
@@ -77,12 +83,13 @@ export function offerVersions(
     readonly fileName: string;
     readonly text: string;
     readonly stage: string;
+    readonly approval: Approval;
   }[],
 ): void {
   const known = new Map(versions.map((entry) => [entry.id, entry]));
-  versions = all.map(({ id, fileName, text, stage }) => {
+  versions = all.map(({ id, fileName, text, stage, approval }) => {
     const entry = known.get(id) ?? { ...entryOf(fileName, text, false), id };
-    return entry.stage === stage ? entry : { ...entry, stage };
+    return entry.stage === stage ? entry : { ...entry, stage, approval };
   });
   for (const listener of listeners) listener();
 }
@@ -96,10 +103,12 @@ export function useEntry(id: string): Entry | undefined {
   return id === OPENED_ID ? own : [...LIBRARY, ...ofUnit].find((entry) => entry.id === id);
 }
 
+/** The text of the donning that a doffing names, where the library has it. */
+export const donningFor = (named: string | undefined): string | undefined =>
+  LIBRARY.find(({ kind, fileName, id }) => kind === 'donning' && (fileName === named || id === named))?.text;
+
 /** What to ask the worker: the text, and the donning that it names where the library has it. */
 export function questionFor({ text, fileName, donning }: Entry): Question {
-  const undone = LIBRARY.find(
-    ({ kind, fileName: name, id }) => kind === 'donning' && (name === donning || id === donning),
-  );
-  return undone ? { text, fileName, donning: undone.text } : { text, fileName };
+  const undone = donningFor(donning);
+  return undone === undefined ? { text, fileName } : { text, fileName, donning: undone };
 }

@@ -129,7 +129,8 @@ export function WriteHome() {
       <h1>Write a procedure</h1>
       <p>
         Say who wears what, what the room is, and then each step as a sentence. Every edit is checked as you
-        make it, kept in this browser, and can be undone. Nothing is sent anywhere.
+        make it, kept in this browser, and can be undone. Nothing is sent anywhere, unless you have the server
+        set a paper.
       </p>
       <section aria-labelledby="begin-title">
         <h2 id="begin-title">Begin</h2>

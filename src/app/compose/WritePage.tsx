@@ -4,8 +4,10 @@ import { Button } from 'react-aria-components';
 import { Link, useLocation, useSearchParams } from 'wouter';
 import type { Procedure } from '../../domain/procedure.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
+import { donningFor } from '../library.ts';
 import { NotFound } from '../pages/NotFound.tsx';
 import { useLanding } from '../parts/useLanding.ts';
+import { PrintPanel } from '../print/PrintPanel.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { Surfaces } from '../surfaces/Surfaces.tsx';
 import { Send } from '../versions/Send.tsx';
@@ -19,6 +21,7 @@ import { Room } from './room/Room.tsx';
 import { Rules } from './rules/Rules.tsx';
 import { Steps } from './steps/Steps.tsx';
 import type { DraftState } from './store/drafts.ts';
+import { textOf } from './model/draft.ts';
 import { drafts, useDraft } from './store/useDrafts.ts';
 import { Unfinished } from './Unfinished.tsx';
 
@@ -236,6 +239,9 @@ function Draft({
       </div>
       <Status draft={draft} checked={checked} kept={state.kept} />
       <CommentsLost />
+      <PrintPanel
+        printable={{ text: textOf(draft), approval: { is: 'draft' }, donning: donningFor(draft.donning) }}
+      />
       <nav className="tabs write-tabs" aria-label="Views of this draft">
         {VIEWS.map((one) => (
           <Link

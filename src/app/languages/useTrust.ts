@@ -3,7 +3,8 @@ import { useMemo } from 'react';
 import { type SignedState, signedState } from '../../versions/languages.ts';
 import { memberText } from '../../versions/staff.ts';
 import type { Language, Overrides } from '../../words/index.ts';
-import { reviewNote } from '../../words/review.ts';
+import { reviewNote, type SignOff } from '../../words/review.ts';
+import type { BookState } from '../journal/book.ts';
 import { useBook } from '../journal/useBook.ts';
 import { useSpoken } from '../words.ts';
 import { hashOf, rowsOf } from './rows.ts';
@@ -22,20 +23,32 @@ function wordingOf(language: Language, overrides: Overrides): string {
 export interface Trust {
   readonly wording: string;
   readonly state: SignedState;
+  /** Who signed exactly this wording off, and when. */
+  readonly signedOff: SignOff | undefined;
   /** What must stand wherever the language is shown. */
   readonly note: readonly string[];
+}
+
+/** The same outside of a page's drawing. */
+export function trustIn(
+  language: Language,
+  overrides: Overrides,
+  { languages, staff }: Pick<BookState, 'languages' | 'staff'>,
+): Trust {
+  const wording = wordingOf(language, overrides);
+  const state = signedState(languages, language, wording);
+  const signedOff =
+    state.is === 'signed'
+      ? { signedBy: memberText(staff, state.signed.by), date: state.signed.on }
+      : undefined;
+  return { wording, state, signedOff, note: reviewNote(language, signedOff ?? 'machine-made') };
 }
 
 export function useTrust(language: Language): Trust {
   const { overrides } = useSpoken();
   const { languages, staff } = useBook();
-  return useMemo(() => {
-    const wording = wordingOf(language, overrides);
-    const state = signedState(languages, language, wording);
-    const review =
-      state.is === 'signed'
-        ? { signedBy: memberText(staff, state.signed.by), date: state.signed.on }
-        : 'machine-made';
-    return { wording, state, note: reviewNote(language, review) };
-  }, [language, overrides, languages, staff]);
+  return useMemo(
+    () => trustIn(language, overrides, { languages, staff }),
+    [language, overrides, languages, staff],
+  );
 }

@@ -9,12 +9,14 @@ import { FindingPage } from '../findings/FindingPage.tsx';
 import { Unpictured } from '../findings/Unpictured.tsx';
 import { useBook } from '../journal/useBook.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
-import { type Entry, questionFor, useEntry } from '../library.ts';
+import { donningFor, type Entry, questionFor, useEntry } from '../library.ts';
 import { worstOf } from '../model/board.ts';
 import { type AgentChoice, choiceFrom, shownFor } from '../model/findings.ts';
 import { Diagnostics } from '../parts/Diagnostics.tsx';
 import { ProcedureHead } from '../parts/ProcedureHead.tsx';
 import { Waiting } from '../parts/Waiting.tsx';
+import type { Printable } from '../print/paper.ts';
+import { PrintPanel } from '../print/PrintPanel.tsx';
 import { Steps } from '../steps/Steps.tsx';
 import { Supplies } from '../supplies/Supplies.tsx';
 import { Surfaces } from '../surfaces/Surfaces.tsx';
@@ -78,6 +80,12 @@ function Body({ view, findingKey, ...props }: BodyProps) {
   return <Steps {...props} />;
 }
 
+const printableOf = ({ text, donning, approval }: Entry): Printable => ({
+  text,
+  donning: donningFor(donning),
+  approval: approval ?? { is: 'not-recorded' },
+});
+
 interface CheckedProps {
   readonly entry: Entry;
   readonly view: string;
@@ -112,6 +120,7 @@ function Checked({ entry, view, findingKey }: CheckedProps) {
             <Views id={entry.id} view={view} search={search} kind={judged.procedure.kind} />
             <AgentChooser named={judged.procedure.agents} choice={choice} choose={choose} />
           </div>
+          <PrintPanel printable={printableOf(entry)} />
           <Body
             id={entry.id}
             judged={judged}

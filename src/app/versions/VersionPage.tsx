@@ -19,7 +19,9 @@ import { Who } from '../journal/Who.tsx';
 import { LanguageNote } from '../languages/LanguageNote.tsx';
 import { choiceFrom, limitsFor, shownFor } from '../model/findings.ts';
 import { NotFound } from '../pages/NotFound.tsx';
+import { donningFor } from '../library.ts';
 import { Confirm } from '../parts/Confirm.tsx';
+import { PrintPanel } from '../print/PrintPanel.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { Waiting } from '../parts/Waiting.tsx';
 import { words } from '../words.ts';
@@ -29,6 +31,7 @@ import { fileIn, fileOf } from './files.ts';
 import { History } from './History.tsx';
 import { setLineage } from './lineage.ts';
 import {
+  approvalOf,
   entryIdOf,
   type Known,
   retiring,
@@ -88,9 +91,6 @@ function Actions({ known, file, text, fileName }: VersionProps) {
           Compare with version {version.version}
         </Link>
       ))}
-      <Button className="button" onPress={() => window.print()}>
-        Print
-      </Button>
       <Button className="button" onPress={() => saveText(fileName, text, 'application/yaml')}>
         Save the file
       </Button>
@@ -251,6 +251,7 @@ function Version(props: VersionProps & { readonly today: string }) {
       )}
       <History version={version} />
       <Actions known={known} file={file} text={text} fileName={fileName} />
+      <PrintPanel printable={{ text, approval: approvalOf(version), donning: donningFor(file.donning) }} />
       {version.stage !== 'retired' && <Found known={known} file={file} progress={progress} />}
       {before && (
         <Diff

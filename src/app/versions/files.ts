@@ -5,7 +5,7 @@ import { readProcedure } from '../../language/index.ts';
 import type { BookState } from '../journal/book.ts';
 import { book } from '../journal/useBook.ts';
 import { offerVersions } from '../library.ts';
-import { allVersions, entryIdOf, stageText } from './model.ts';
+import { allVersions, approvalOf, entryIdOf, stageText } from './model.ts';
 
 const read = new Map<string, Procedure | undefined>();
 
@@ -37,7 +37,16 @@ export function followBook(): void {
     offerVersions(
       allVersions(state).flatMap((known) => {
         const file = fileOf(state, known.procedure, known.version);
-        return file ? [{ ...file, id: entryIdOf(known.version), stage: stageText(known) }] : [];
+        return file
+          ? [
+              {
+                ...file,
+                id: entryIdOf(known.version),
+                stage: stageText(known),
+                approval: approvalOf(known.version),
+              },
+            ]
+          : [];
       }),
     );
   };

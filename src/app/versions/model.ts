@@ -4,6 +4,7 @@ import type { Acceptance, Procedure } from '../../domain/procedure.ts';
 import { hashOfText } from '../../journal/hash.ts';
 import { type ProcedureVersion, versionInForce } from '../../journal/views/versions.ts';
 import type { BookState, ToWrite, Writing } from '../journal/book.ts';
+import type { Approval } from '../library.ts';
 import { STAGE_NAMES } from './labels.ts';
 
 /** A version with the procedure that it is one of. */
@@ -41,6 +42,12 @@ export const entryIdOf = ({ content }: Pick<ProcedureVersion, 'content'>): strin
 
 export const stageText = ({ version, inForce }: Known): string =>
   inForce ? 'approved, in force' : STAGE_NAMES[version.stage];
+
+/** As a paper says it. */
+export const approvalOf = ({ stage, approved }: Pick<ProcedureVersion, 'stage' | 'approved'>): Approval => ({
+  is: stage,
+  ...(stage === 'approved' && approved ? { on: approved.on } : {}),
+});
 
 /** Ends in a word of its own: a last part with a dot in it, as '1.2', would be asked for as a file. */
 export const versionPath = (procedure: string, version: string): string =>
