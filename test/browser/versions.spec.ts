@@ -432,7 +432,7 @@ test('on paper: title, stage, steps and how far the language may be trusted; no 
   await page.goto(APPROVED);
   await expect(page.getByText('Go to the doffing area.')).toBeVisible();
   await page.emulateMedia({ media: 'print' });
-  await expect(button(page, 'Print')).toBeHidden();
+  await expect(page.locator('.print-panel')).toBeHidden();
   await expect(page.getByRole('navigation')).toHaveCount(0);
   await expect(page.locator('.language-note:visible')).toHaveCount(1);
   await expect(page.locator('main .language-note')).toContainText('Machine-made wording');
