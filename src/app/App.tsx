@@ -15,6 +15,7 @@ import { fillsWindow, GuideRoutes, WholeWindow } from './guide/GuideRoutes.tsx';
 import { OpenBanner } from './guide/screens/GuideHome.tsx';
 import { OrderPage } from './order/OrderPage.tsx';
 import { JournalPage } from './journal/JournalPage.tsx';
+import { LookBanner } from './logbook/LookBanner.tsx';
 import { LogbookRoutes } from './logbook/LogbookRoutes.tsx';
 import { ChooseLanguage } from './languages/Choose.tsx';
 import { LanguageNote } from './languages/LanguageNote.tsx';
@@ -109,6 +110,7 @@ function Page() {
       <Notices />
       <LanguageNote />
       <OpenBanner />
+      <LookBanner />
       <main id="main" ref={main} tabIndex={-1}>
         <Switch key={key}>
           <Route path="/">

@@ -216,7 +216,7 @@ test('signs in, late, changes the observer, and corrects; a reload without a ser
   await page.goto('/logbook');
   await page.getByRole('link', { name: 'Correct cleaner (CL)' }).click();
   await page.getByLabel('In', { exact: true }).fill('2026-11-25T11:25');
-  await page.getByLabel('What was wrong (no names)').fill('Five minutes out.');
+  await page.getByLabel('What was wrong or missing (no names)').fill('Five minutes out.');
   await page.getByLabel('Written by').selectOption({ label: 'charge nurse (CN)' });
   await page.screenshot({ path: picture(info, 'correct'), fullPage: true });
   await keepsToTheRules(page);
@@ -246,7 +246,9 @@ test('the day’s log and who was with whom', async ({ page }, info) => {
   await page.screenshot({ path: picture(info, 'paper'), fullPage: true });
   await page.emulateMedia({ media: 'screen' });
 
-  await page.getByRole('link', { name: 'Who was with whom' }).click();
+  await page.goto('/evidence');
+  await expect(page.getByText('One person is signed in past the limit.')).toBeVisible();
+  await page.goto('/logbook/with');
   await page.getByLabel('With whom').selectOption({ label: 'nurse (WR)' });
   const answer = page.getByRole('region', { name: 'Answer' });
   await expect(answer.getByRole('row').nth(1)).toContainText('trained observer (OB)');

@@ -69,6 +69,10 @@ export const LOG = {
     'No health data here. What a wearer answered at the end of an exit, a temperature, a symptom: occupational health alone keeps those.',
   names: 'Role and initials of the staff list, never a name. Visitors too.',
   stays: 'It is written for good. A mistake is put right by a correction, which stands beside it.',
+  look: (people: number): string =>
+    people === 1
+      ? 'One person is signed in past the limit.'
+      : `${people} people are signed in past the limit.`,
   nobody: 'Nobody is signed in.',
   nobodyIn: (room: string): string => `Nobody is signed in to ${room}.`,
   reading: 'Reading the journal …',
@@ -101,11 +105,11 @@ export const LOG = {
     ask: 'Ask the wearer',
     asked: 'Were the end questions asked?',
     exit: (when: string): string => `The exit begun at ${when} goes with it`,
-    reason: 'What was wrong (no names)',
+    reason: 'What was wrong or missing (no names)',
     correct: 'What is put right',
   },
   corrections: {
-    change: 'Some of it was wrong: change it',
+    change: 'Some of it was wrong or missing: change it',
     'way-out': 'They did not come out: still in',
     visit: 'They never went in',
   },
@@ -146,7 +150,7 @@ export const LOG = {
     limit: 'The limit is a whole number of minutes, and needs where it is written.',
     asked: 'Say whether the end questions were asked.',
     observer: 'Say who watches from now on.',
-    reason: 'Say what was wrong.',
+    reason: 'Say what was wrong or missing.',
     nothing: 'Nothing was changed.',
     self: 'Nobody watches themselves: choose somebody else.',
   },

@@ -1,0 +1,30 @@
+// The record of an exit for whoever takes it along: what the wearer answered at the end is of their health and stays out unless
+// it is asked for; that something was told still stands out, so that nobody reads 'no deviation seen'.
+import { expect, test } from 'vitest';
+import type { Recorded } from '../../../src/app/guide/log/exits.ts';
+import { recordLines } from '../../../src/app/guide/log/record.ts';
+import { wordsFor } from '../../../src/words/index.ts';
+import { scriptFor, SMALL } from '../../guide/support.ts';
+
+const AT = '2026-11-25T12:00:00.000Z';
+const answers: readonly Recorded[] = [
+  { kind: 'exit.question-answered', body: { exit: 'x-1', question: 'tear', answer: 'no' }, at: AT, by: null },
+  {
+    kind: 'exit.question-answered',
+    body: { exit: 'x-1', question: 'faint', answer: 'yes' },
+    at: AT,
+    by: null,
+  },
+];
+const reader = { script: scriptFor(SMALL), words: wordsFor('en'), staff: {} };
+
+test('a wearer’s answers are left out, and stand out all the same', () => {
+  const lines = recordLines({ ...reader, answers: false }, answers);
+  expect(lines.map(({ text }) => text).join(' ')).not.toMatch(/tear|faint|Yes|No\b/);
+  expect(lines.map(({ stands }) => stands)).toEqual([false, true]);
+});
+
+test('they are told where somebody asks for them', () => {
+  const lines = recordLines({ ...reader, answers: true }, answers);
+  expect(lines.map(({ text }) => text)).toEqual(['Did anything tear? No', 'Did you feel faint or sick? Yes']);
+});
