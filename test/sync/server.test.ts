@@ -137,7 +137,7 @@ test('an entry that its role may not send stops there, and what stands before it
   await side.store.append([
     side.pen.write('note.added'),
     side.pen.write('note.added'),
-    side.pen.write('staff.listed'),
+    side.pen.write('departure.accepted'),
     side.pen.write('note.added'),
   ]);
   await side.run();

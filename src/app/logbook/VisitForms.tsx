@@ -99,7 +99,7 @@ export function SignOut({ stay }: VisitProps) {
     >
       {open && (
         <output className="log-sign">
-          ▲ {LOG.open}{' '}
+          ▲ {LOG.open(words.guide.presses.leave)}{' '}
           <Link href={`/guide/${open.exit}`} className="inline-link">
             {LOG.openGo}
           </Link>

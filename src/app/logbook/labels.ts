@@ -122,7 +122,8 @@ export const LOG = {
     back: 'Back',
   },
   yes: 'A yes, or not sure: they stay, the people in the unit’s exposure plan are called, occupational health is told. Do not write the answer here.',
-  open: 'The donning that is read aloud with this visit goes on. Press “Out of the room” there; sign out here only if its device is lost.',
+  open: (press: string): string =>
+    `The donning that is read aloud with this visit goes on. Press “${press}” there; sign out here only if its device is lost.`,
   openGo: 'Go there',
   printed:
     'As it was written on this device and on those it hears of. It says who was signed in, not who was really there.',
