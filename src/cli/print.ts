@@ -1,6 +1,6 @@
 // `doffline print`: one paper of one procedure as a PDF file. What is on it is made in print/, how it is set in typeset/.
 import { basename, extname } from 'node:path';
-import { type DocumentKind, needsAll, printModel } from '../print/index.ts';
+import { type DocumentKind, needsAll, type PaperStage, printModel } from '../print/index.ts';
 import { verifyProcedure } from '../verify.ts';
 import type { Status } from './check.ts';
 import type { Io } from './io.ts';
@@ -15,6 +15,8 @@ export interface PrintRequest {
   readonly paper: PaperSize;
   /** Printed as it is given; without it a print is the same bytes every time. */
   readonly date?: string;
+  /** What the unit's journal says of this version, where somebody says it: on every page. */
+  readonly stage?: PaperStage['is'];
   /** Beside the current folder's other files, named after procedure and paper, where it is not given. */
   readonly out?: string;
   /** Over a file that is there. */
@@ -37,11 +39,16 @@ async function written(
   }
 }
 
-function modelOf({ read, donning }: Subject, { words }: Speech, { kind, date }: PrintRequest) {
+function modelOf({ read, donning }: Subject, { words }: Speech, { kind, date, stage }: PrintRequest) {
   if (!read?.procedure) return undefined;
   const all = needsAll(kind);
   const verdict = verifyProcedure(read.procedure, { mends: all, variants: all }, donning);
-  return printModel(verdict, { kind, words, ...(date === undefined ? {} : { date }) });
+  return printModel(verdict, {
+    kind,
+    words,
+    ...(date === undefined ? {} : { date }),
+    ...(stage === undefined ? {} : { stage: { is: stage } }),
+  });
 }
 
 /** Prints one paper. Status 0 where the file was written, 2 where something could not be read or written. */

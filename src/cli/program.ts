@@ -2,7 +2,7 @@
 // status, so that tests call it as the shell does.
 import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { AGENTS, type Agent } from '../domain/products.ts';
-import { DOCUMENT_KINDS } from '../print/index.ts';
+import { DOCUMENT_KINDS, PAPER_STAGES } from '../print/index.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { cautionsText, check, type Status } from './check.ts';
 import { compare } from './compare.ts';
@@ -200,6 +200,11 @@ function addPrint(root: Command, io: Io, finish: Finish): void {
     .addOption(languageOption())
     .addOption(wordingOption())
     .option('--date <day>', 'the day to print on it; none otherwise, so that prints can be compared', dateIn)
+    .addOption(
+      new Option('--stage <stage>', 'what to say of its approval on every page; nothing otherwise').choices(
+        PAPER_STAGES,
+      ),
+    )
     .option('--out <file>', 'the file to write (otherwise named after the procedure and the paper)')
     .option('--force', 'write over a file that is there')
     .action(async (path: string, { as, ...flags }: PrintFlags) => {

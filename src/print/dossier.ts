@@ -5,7 +5,7 @@ import type { Acceptance } from '../domain/procedure.ts';
 import { CHANCE_STATUS } from '../words/events.ts';
 import { ruleOf } from '../words/figures.ts';
 import type { Block } from './model.ts';
-import { ownName, type Paper, peopleBlock, standing, whoOf, zoneName } from './paper.ts';
+import { type Paper, peopleBlock, standing, whoOf, zoneName } from './paper.ts';
 import { capital } from '../words/capital.ts';
 import { sourceBlocks } from './sources.ts';
 
@@ -16,7 +16,9 @@ function procedureBlocks(paper: Paper): readonly Block[] {
   const people = procedure.people.map(
     (person) => `${words.role(person.role)}: ${zoneName(paper, person.starts)}`,
   );
-  const room = procedure.fixtures.map(({ id, zone }) => `${ownName(id)} (${zoneName(paper, zone)})`);
+  const room = procedure.fixtures.map(
+    ({ id, zone }) => `${words.fixture(procedure, id)} (${zoneName(paper, zone)})`,
+  );
   return [
     { is: 'heading', level: 2, text: dossier.procedure },
     ...(procedure.about === undefined ? [] : [{ is: 'text', tone: 'plain', text: procedure.about } as const]),

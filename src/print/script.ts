@@ -2,7 +2,7 @@
 // become contaminated. Parts end where the wearer moves or sits down.
 import type { Step } from '../domain/procedure.ts';
 import type { Block, ScriptLine } from './model.ts';
-import { boxLabels, holdOf, roleNames, ownName, type Paper, standing, whoOf, zoneName } from './paper.ts';
+import { boxLabels, holdOf, roleNames, type Paper, standing, whoOf, zoneName } from './paper.ts';
 import { type Part, partsOf } from './parts.ts';
 
 /** A sentence in its parts, one action per line; joined by blanks it is the sentence again. */
@@ -33,9 +33,9 @@ const once = (names: readonly string[]): string => [...new Set(names)].join(' / 
 
 /** 'Part 2 of 4: steps 9 to 16 – doffing area – standing / sitting (boot chair)'. */
 function headingOf(paper: Paper, part: Part, index: number, count: number): string {
-  const { print } = paper;
+  const { print, words, procedure } = paper;
   const postures = part.stands.map(({ seated }) =>
-    seated === undefined ? print.standing : print.sitting(ownName(seated)),
+    seated === undefined ? print.standing : print.sitting(words.fixture(procedure, seated)),
   );
   const zones = part.stands.map(({ zone }) => zoneName(paper, zone));
   return `${print.part(index + 1, count, part.from + 1, part.to)} – ${once(zones)} – ${once(postures)}`;

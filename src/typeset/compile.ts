@@ -25,9 +25,11 @@ function fontFolders(): string[] {
   return FACES.map((face) => dirname(resolve(`@expo-google-fonts/noto-sans/${face}`)));
 }
 
-/** Apostrophes as they are printed; what a unit wrote may have either. */
+/** Apostrophes as they are printed, whatever a unit wrote, and no arrow at the end of a line. */
 const printed = (model: PrintModel): string =>
-  JSON.stringify(model).replaceAll(/(?<=\p{L})'(?=\p{L})/gu, '’');
+  JSON.stringify(model)
+    .replaceAll(/(?<=\p{L})'(?=\p{L})/gu, '’')
+    .replaceAll(' -> ', '\u00a0->\u00a0');
 
 /** Characters that the papers' fonts have no shape for: a paper with a gap in it is refused. */
 export class NoShape extends Error {

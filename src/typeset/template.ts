@@ -112,7 +112,7 @@ export const TEMPLATE = String.raw`
   kept(below: 1.2em, {
     heading(level: 2, one.heading)
     table(
-      columns: (auto, 1fr, 25mm, 17mm, 15mm, 16mm),
+      columns: (auto, 1fr, 24mm, 17mm, 15mm, 17mm),
       align: (x, y) => if x >= 3 { center + horizon } else if x == 0 { center + top } else { left + top },
       table.header(..one.head, ..one.boxes.map(label => text(size: 7.5pt, label))),
       ..one.lines.map(step => (
@@ -172,8 +172,11 @@ export const TEMPLATE = String.raw`
   let filled(items) = measure(width: inner.width, { card-head(9, 9); items.join() }).height
   let pieces = (
     ..one.lines.map(card-line),
-    block(above: 1em, below: 0.6em, line(length: 100%, stroke: 0.6pt)),
-    ..one.foot.map(line => block(above: 0.7em, below: 0.7em, width: 100%, text(size: 7.5pt, line))),
+    // The rule never stands at the end of a card by itself.
+    ..one.foot.enumerate().map(((at, said)) => {
+      if at == 0 { block(above: 1em, below: 0.6em, sticky: true, line(length: 100%, stroke: 0.6pt)) }
+      block(above: 0.7em, below: 0.7em, width: 100%, text(size: 7.5pt, said))
+    }),
   )
   let panels = ()
   let current = ()

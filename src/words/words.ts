@@ -88,6 +88,8 @@ export interface Words {
   // Phrases with the file's own names.
   readonly person: (setting: Setting, person: string) => string;
   readonly surface: (setting: Setting, surface: string) => string;
+  /** 'the clean chair' */
+  readonly fixture: (setting: Setting, id: string) => string;
   /** The step in a few words, as a reference to it: 'remove the outer gloves'. */
   readonly stepLabel: (setting: Setting, step: Step) => string;
 

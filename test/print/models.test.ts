@@ -100,7 +100,7 @@ describe('larkmoor', () => {
     expect(parts.map((part) => part.heading)).toEqual([
       "Part 1 of 4: steps 1 to 8 – patient's side / doffing area – standing",
       'Part 2 of 4: steps 9 to 17 – doffing area – standing',
-      'Part 3 of 4: steps 18 to 24 – doffing area – sitting (boot chair) / sitting (clean chair)',
+      'Part 3 of 4: steps 18 to 24 – doffing area – sitting (the boot chair) / sitting (the clean chair)',
       'Part 4 of 4: steps 25 to 33 – doffing area – standing',
     ]);
   });
@@ -188,4 +188,13 @@ test('a sentence is cut where an action ends, and loses nothing', () => {
     'roll it away.',
   ]);
   expect(linesOf('Retirez le tablier : roulez.').join(' ')).toBe('Retirez le tablier : roulez.');
+});
+
+test('French papers have the spaces of French print before its signs, once', () => {
+  for (const kind of DOCUMENT_KINDS)
+    for (const text of textsOf(paper(LARKMOOR, kind, 'fr').blocks)) {
+      // Titles of sources and the file's own words stay as they are written.
+      const french = text.replaceAll(/[^.]*\b(the|and|Judgement|Infection|Nothing)\b.*/g, '');
+      expect(french).not.toMatch(/[^\u00a0][:;?!](\s|$)|« (?!\u00a0)|[^\u00a0]»|\u00a0\u00a0/);
+    }
 });

@@ -10,6 +10,7 @@ import type { Procedure } from '../../src/domain/procedure.ts';
 import { DOCUMENT_KINDS, type DocumentKind, printModel } from '../../src/print/index.ts';
 import { verifyProcedure } from '../../src/verify.ts';
 import { LANGUAGES, wordsFor } from '../../src/words/index.ts';
+import { printWordsFor } from '../../src/words/print/index.ts';
 import { run, withFiles } from '../cli/run.ts';
 import { checked, NAMES, paper, procedureNamed } from './shelf.ts';
 
@@ -171,17 +172,6 @@ describe.runIf(hasPoppler)('text', () => {
     });
   });
 
-  test.each(LANGUAGES)(
-    '%s on the other sizes is inside the page, and no word over another',
-    async (language) => {
-      for (const kind of DOCUMENT_KINDS) {
-        const sheets = sheetsIn(await pdfOf(paper(LARKMOOR, kind, language), 'letter'));
-        expectInside(sheets, kind);
-        expectApart(sheets);
-      }
-    },
-  );
-
   test.each(NAMES)('script and chart of %s are whole', async (name) => {
     await expectWhole(name, 'script', 'en', 'a4');
     await expectWhole(name, 'chart', 'en', 'letter');
@@ -232,6 +222,34 @@ describe.runIf(hasPoppler)('cards', () => {
         expect(card.filter(({ x }) => x[0] < middle && x[1] > middle)).toEqual([]);
         expect(card.filter(({ y }) => y[0] < half && y[1] > half)).toEqual([]);
       }
+  });
+});
+
+describe.runIf(hasPoppler)('what nobody approved', () => {
+  test.each(DOCUMENT_KINDS)(
+    '%s says so on every page, in every language, and stays inside the page',
+    async (kind) => {
+      for (const language of LANGUAGES) {
+        const words = wordsFor(language);
+        const model = printModel(checked(LARKMOOR), { kind, words, stage: { is: 'draft' } });
+        const bytes = await pdfOf(model, 'letter');
+        const sheets = sheetsIn(bytes);
+        expectInside(sheets, kind);
+        expectApart(sheets);
+        const said = bare(printWordsFor(language).stage.draft);
+        for (const page of poppler('pdftotext', bytes, ['-raw'], ['-']).split('\f').slice(0, -1))
+          expect(bare(page)).toContain(said);
+      }
+    },
+  );
+
+  test('an approval says its day, and nothing in large letters', () => {
+    const words = wordsFor('en');
+    const stage = { is: 'approved', on: '2026-03-02' } as const;
+    const model = printModel(checked(LARKMOOR), { kind: 'card', words, stage });
+    expect(model.stamp[0]).toBe('approved on 2026-03-02');
+    expect(model.warning).toBeNull();
+    expect(paper(LARKMOOR, 'card').stamp).toHaveLength(3);
   });
 });
 
@@ -298,6 +316,11 @@ test.each([
   const ran = await run(['print', `procedures/${LARKMOOR}`, ...args]);
   expect(ran.status).toBe(2);
   expect(ran.err).toMatch(why);
+});
+
+test('a letter that the fonts do not have is named', async () => {
+  const model = { ...paper(LARKMOOR, 'card'), title: 'Gloves 🧤 漢' };
+  await expect(pdfOf(model, 'a4')).rejects.toThrow('the fonts of the papers have no shape for: 🧤 漢');
 });
 
 test('only printing loads the compiler', () => {

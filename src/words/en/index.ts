@@ -14,7 +14,7 @@ import { editSentence, measureLines, mendWords } from './mends.ts';
 import { AGENT_NOUNS, CLASS_NOUNS, ITEM_NOUNS, KIND_NOUNS, PRODUCT_NOUNS, ROLE_NOUNS } from './nouns.ts';
 import { barrierWords, chanceWords, percent, STATUS_WORDS } from './numbers.ts';
 import { ORDER } from './order.ts';
-import { personPhrase, surfacePhrase } from './phrases.ts';
+import { fixturePhrase, personPhrase, surfacePhrase } from './phrases.ts';
 import { problemWords } from './problems.ts';
 import { cleanedSentence, ROUTE, turnSentence } from './routes.ts';
 import { eventSentence, SLIP_NAMES } from './slips.ts';
@@ -41,6 +41,7 @@ export const ENGLISH: Words = {
   status: (status) => STATUS_WORDS[status],
   person: personPhrase,
   surface: (setting, surface) => surfacePhrase(setting, surface).text,
+  fixture: fixturePhrase,
   stepLabel,
   step: stepSentence,
   event: eventSentence,

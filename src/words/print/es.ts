@@ -67,7 +67,7 @@ export const PRINT_ES: PrintWords = {
     call: 'Leer en voz alta',
     answer: 'Respuesta',
     done: 'Hecho.',
-    looked: 'Revisado. Veo …',
+    looked: 'Revisado. Veo\u00a0…',
     ready: 'Listo.',
     note: 'Nota',
     holdMark: 'ALTO',

@@ -70,7 +70,7 @@ const WRITTEN: Omit<PrintWords, 'set'> = {
     call: 'Lire à voix haute',
     answer: 'Réponse',
     done: 'Fait.',
-    looked: 'Examiné. Je vois …',
+    looked: 'Examiné. Je\u00a0vois\u00a0…',
     ready: 'Prêt.',
     note: 'Note',
     holdMark: 'ARRÊT',

@@ -67,7 +67,7 @@ export const PRINT_PT: PrintWords = {
     call: 'Ler em voz alta',
     answer: 'Resposta',
     done: 'Feito.',
-    looked: 'Examinado. Vejo …',
+    looked: 'Examinado. Vejo\u00a0…',
     ready: 'Pronto.',
     note: 'Nota',
     holdMark: 'PARE',

@@ -11,7 +11,7 @@ import { barrierWords, findingWords, problemWords } from './findings.ts';
 import { capital } from '../capital.ts';
 import { orderWordsIn } from './order.ts';
 import { editSentence, measureLines, mendWords, percentOf } from './mends.ts';
-import { personPhrase, surfacePhrase } from './phrases.ts';
+import { fixturePhrase, personPhrase, surfacePhrase } from './phrases.ts';
 import { cleanedSentence, routeSayer, turnSentence } from './routes.ts';
 import { eventSentence } from './slips.ts';
 import { stepLabel, stepSentence } from './steps.ts';
@@ -133,6 +133,7 @@ export function romanceWords(tongue: Tongue): Words {
     ...namesOf(tongue),
     person: (setting, person) => set(personPhrase(tongue, setting, person).text),
     surface: (setting, surface) => set(surfacePhrase(tongue, setting, surface).text),
+    fixture: (setting, id) => set(fixturePhrase(tongue, setting, id).text),
     stepLabel: (setting, step) => set(stepLabel(tongue, setting, step)),
     step: (setting, step) => set(stepSentence(tongue, setting, step)),
     event: (setting, key) => set(eventSentence(tongue, setting, key)),
