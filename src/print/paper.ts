@@ -26,7 +26,7 @@ export function paperOf(verdict: Verdict, words: Words): Paper {
 }
 
 /** The file's own name of a zone or fixture. */
-export const ownName = (id: string): string => id.replaceAll('-', ' ');
+const ownName = (id: string): string => id.replaceAll('-', ' ');
 
 /** 'Wearer'; with the file's own name where a role is there more than once. */
 export function roleOf({ procedure, words }: Paper, id: string): string {
