@@ -40,7 +40,13 @@ test('the panel keeps to the rules on every screen', async ({ page }, info: Test
   expect(complaints).toEqual([]);
 });
 
-test('a pressed paper is saved: tagged, fonts within, every word of it to be read', async ({ page }) => {
+test('a pressed paper is saved: tagged, fonts within, the unit’s own sentences in it', async ({ page }) => {
+  await page.addInitScript(() =>
+    localStorage.setItem(
+      'doffline-wording',
+      'fr:\n  sentences:\n    caution.real-breach: "Incident : appelez le poste 7."\n',
+    ),
+  );
   await page.goto(LARKMOOR);
   await open(page);
   await choose(page, 'Which paper', 'Pocket card');
@@ -50,7 +56,12 @@ test('a pressed paper is saved: tagged, fonts within, every word of it to be rea
   expect(readFileSync(file).subarray(0, 5).toString()).toBe('%PDF-');
   if (!hasPoppler) return;
   const text = read('pdftotext', file, '-');
-  for (const one of ['Retirer le tablier', 'APPROBATION NON ENREGISTRÉE', 'Formulation produite par machine'])
+  for (const one of [
+    'Retirer le tablier',
+    'APPROBATION NON ENREGISTRÉE',
+    'Formulation produite par machine',
+    'appelez le poste 7',
+  ])
     expect(text).toContain(one);
   const about = read('pdfinfo', file);
   expect(about).toMatch(/Tagged:\s+yes/);

@@ -47,3 +47,15 @@ test('a folder, a link and a place that is not there are refused in plain words,
     expect(readdirSync(dirname(path('x'))).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 });
+
+test('what the journal says of a version is printed and said, where somebody says it', async () => {
+  await withFiles(FILES, async (path) => {
+    const args = ['print', path('gloves.yaml'), '--as', 'card', '--out', path('card.pdf')];
+    expect((await run([...args, '--stage', 'draft'])).out).toContain(
+      'Pocket card, DRAFT, NOT APPROVED, version',
+    );
+    expect((await run([...args, '--force'])).out).not.toContain('APPROVED');
+    const { status, err } = await run([...args, '--force', '--stage', 'safe']);
+    expect([status, err]).toEqual([2, expect.stringContaining('Allowed choices are not-recorded, draft')]);
+  });
+});

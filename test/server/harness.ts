@@ -86,6 +86,7 @@ export async function start(options: Options = {}): Promise<Running> {
     healthKeys: readHealthKeys('healthKey' in options ? options.healthKey : HEALTH_KEY),
     metricsToken: options.metricsToken,
     reach,
+    // A file that is there, for tests that have no paper set.
     papers: options.papers ?? papersBy({ program: 'package.json' }),
     setup: { code: SETUP_CODE },
   };
