@@ -146,6 +146,42 @@ describe('stays', () => {
     expect(again).toMatchObject({ left: iso(30), leftTwice: false });
   });
 
+  const change = fc.record({
+    by: fc.boolean(),
+    room: fc.option(fc.constantFrom('red-2', 'red-3')),
+    role: fc.option(fc.constantFrom('cleaner' as const, 'waste' as const)),
+    entered: fc.option(fc.nat({ max: 9 })),
+  });
+  property.prop([fc.array(change, { maxLength: 8 }), picks])(
+    'have in each field what was put right last, whichever device’s corrections arrive first',
+    async (changes, order) => {
+      const devices = [device('desk'), device('tablet-1')] as const;
+      const first = enter(devices[0], 'v1', 10);
+      const by: [Entry[], Entry[]] = [[first], []];
+      for (const { by: which, room, role, entered } of changes) {
+        const at = entered === null ? null : iso(entered);
+        by[which ? 0 : 1].push(correct(devices[which ? 0 : 1], 'v1', { room, role, entered: at }));
+      }
+      const stays = await staysAfter(merged(...by, order));
+      expect(await staysAfter([...by[1], ...by[0]])).toEqual(stays);
+      // The reference: field by field, the last of all that name it, by the clocks that wrote them.
+      const all = by
+        .flat()
+        .slice(1)
+        .toSorted((a, b) => `${a.at} ${a.hash}`.localeCompare(`${b.at} ${b.hash}`, 'en'));
+      const lastOf = (field: string): unknown =>
+        all.map(({ body }) => body[field]).findLast((value) => value !== null);
+      expect(stays).toMatchObject([
+        {
+          room: lastOf('room') ?? 'red-1',
+          role: lastOf('role') ?? 'wearer',
+          entered: lastOf('entered') ?? iso(10),
+        },
+      ]);
+      expect(stays[0]?.corrections).toHaveLength(changes.length);
+    },
+  );
+
   test('keep the longer one where two devices wrote different ways out, and say so', async () => {
     const [desk, tablet] = [device('desk'), device('tablet-1')];
     const first = enter(desk, 'v1', 0);
@@ -266,6 +302,10 @@ describe('who was with somebody', () => {
     expect(met[0]?.meetings).toMatchObject([{ atMost: true, open: false, room: 'red-1' }]);
     expect(met[1]?.meetings).toMatchObject([{ atMost: false, open: true }]);
     expect(onlyNamed).toEqual(['p-eva0']);
+    expect(companyOf(stays, 'p-dora', asked).stays).toEqual([]);
+    const drill = companyOf(stays, 'p-dora', { ...asked, drills: true });
+    expect(drill.stays).toHaveLength(1);
+    expect(drill.met).toEqual([]);
   });
 });
 

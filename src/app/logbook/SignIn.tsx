@@ -3,7 +3,8 @@ import { useState } from 'react';
 import { ROOM_ROLES, type RoomRole } from '../../journal/kinds/rooms.ts';
 import { isInside } from '../../journal/views/room.ts';
 import type { Stay } from '../../journal/views/stay.ts';
-import { Who } from '../journal/Who.tsx';
+import { useBook } from '../journal/useBook.ts';
+import { NotListed, Who } from '../journal/Who.tsx';
 import { OneOf, Tick } from '../parts/Choices.tsx';
 import { Equipment, type Equipped } from './Equipment.tsx';
 import { LOG, ROLE_NAMES } from './labels.ts';
@@ -61,6 +62,7 @@ export function RoleField({ role, set }: RoleProps) {
 }
 
 export function SignIn({ stays }: { readonly stays: readonly Stay[] }) {
+  const { staff } = useBook();
   const rooms = roomsIn(stays);
   const inside = stays.filter(isInside);
   const [visit] = useState(freshVisit);
@@ -77,6 +79,7 @@ export function SignIn({ stays }: { readonly stays: readonly Stay[] }) {
     <EntryForm
       title={LOG.acts.in}
       press={LOG.acts.in}
+      listsAbove
       entry={(now) => {
         const typed = { person, role, room, ...equipped, observer, limit, drill, when };
         const body = enteredOf(typed, visit, now);
@@ -94,6 +97,7 @@ export function SignIn({ stays }: { readonly stays: readonly Stay[] }) {
           hint={forms.roomHint}
         />
       </div>
+      <NotListed open={Object.keys(staff).length === 0} />
       {already && <output className="log-sign">▲ {LOG.already(roomName(already.room))}</output>}
       <RoleField role={role} set={setRole} />
       <Equipment equipped={equipped} set={setEquipped} sizes={sizesOf(stays, person)} />

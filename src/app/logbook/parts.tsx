@@ -90,11 +90,13 @@ interface FormProps {
   readonly press: string;
   /** Asked for the entry as the button is pressed; or what is missing, in words. */
   readonly entry: (now: number) => ToWrite | string;
+  /** Whether the way into the staff list stands further up. */
+  readonly listsAbove?: boolean;
   readonly children: ReactNode;
 }
 
 /** A form that writes one entry and goes back to who is in. */
-export function EntryForm({ title, press, entry, children }: FormProps) {
+export function EntryForm({ title, press, entry, listsAbove = false, children }: FormProps) {
   const [, go] = useLocation();
   const [by, setBy] = useState('');
   const [wrong, setWrong] = useState('');
@@ -127,7 +129,7 @@ export function EntryForm({ title, press, entry, children }: FormProps) {
       <div className="fields">
         <Who label={forms.by} value={by} set={setBy} />
       </div>
-      <NotListed />
+      {!listsAbove && <NotListed />}
       <p role="alert" className={wrong === '' ? '' : 'wrong'}>
         {wrong}
       </p>

@@ -29,8 +29,6 @@ function added(state: RoomState, fact: Fact): RoomState {
   const key = drawerOf(visit);
   const drawer = own(state.drawers, key) ?? {};
   const facts = own(drawer, visit) ?? [];
-  // The same entry, met again in another order of the unit's chain.
-  if (facts.some(({ hash }) => hash === fact.hash)) return state;
   return { ...state, drawers: { ...state.drawers, [key]: { ...drawer, [visit]: [...facts, fact] } } };
 }
 
