@@ -17,6 +17,7 @@ const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..');
 /** How many fresh processes each bench gets; a long one needs fewer. */
 const BENCHES = {
   order: 1,
+  continue: 1,
   check: 6,
   edit: 6,
   page: 1,
@@ -28,10 +29,11 @@ const BENCHES = {
   journal: 1,
   load: 1,
   kills: 1,
+  tablet: 1,
 };
 
 /** Those that need the server as a program of its own. */
-const SERVED = ['load', 'kills'];
+const SERVED = ['load', 'kills', 'tablet'];
 
 /** @param {string} name */
 async function bundled(name) {
@@ -44,7 +46,7 @@ async function bundled(name) {
     outfile,
     bundle: true,
     platform: 'node',
-    external: ['@playwright/test', 'libsql'],
+    external: ['@playwright/test', 'esbuild', 'libsql'],
     format: 'esm',
     target: 'node20.19',
     sourcemap: 'linked',

@@ -39,11 +39,20 @@ function heard(child: ChildProcess): Promise<{ readonly port: number; readonly c
   });
 }
 
-/** Starts the server over a folder, or over the database of `address`. */
-export async function start(folder: string, address?: string): Promise<Served> {
+/** Nothing to be seen, for those who only send. */
+function emptyPage(folder: string): string {
   const page = join(folder, 'page');
   mkdirSync(page, { recursive: true });
   writeFileSync(join(page, 'index.html'), '<!doctype html>');
+  return page;
+}
+
+/** Starts the server over a folder, or over the database of `address`; `page`: the built page. */
+export async function start(
+  folder: string,
+  address?: string,
+  page: string = emptyPage(folder),
+): Promise<Served> {
   const asked = JSON.stringify({ port: 0, ...(address === undefined ? { data: folder } : {}) });
   const env = { PATH: process.env.PATH, ...(address === undefined ? {} : { DATABASE_URL: address }) };
   const child = spawn(process.execPath, ['--input-type=module', '-e', RUN, asked, page], {
@@ -116,11 +125,26 @@ function tabletOf(id: string, cookie: string): Tablet {
   return { id, cookie, write, agent: new Agent({ keepAlive: true, maxSockets: 1 }) };
 }
 
-/** Makes the unit and pairs so many tablets. */
-export async function tablets({ port, code }: Served, count: number): Promise<readonly Tablet[]> {
+/** Makes the unit; the lead's cookie. */
+async function unitAt({ port, code }: Served): Promise<string> {
   const lead = { name: 'Bench Lead', password: 'correct horse battery' };
   const unit = { demo: false, code, id: UNIT, title: 'Larkmoor (invented)', ...lead };
   const [desk = ''] = (await done(post(port, '/api/unit', unit))).cookies;
+  return desk;
+}
+
+/** Makes the unit and a code for one tablet, to be typed in. */
+export async function offers(served: Served): Promise<{ readonly cookie: string; readonly code: string }> {
+  const cookie = await unitAt(served);
+  const wanted = { label: 'Tablet', role: 'observer' };
+  const { text } = await done(post(served.port, '/api/pairings', wanted, cookie));
+  return { cookie, code: (JSON.parse(text) as { code: string }).code };
+}
+
+/** Makes the unit and pairs so many tablets. */
+export async function tablets(served: Served, count: number): Promise<readonly Tablet[]> {
+  const { port } = served;
+  const desk = await unitAt(served);
   const paired: Tablet[] = [];
   for (let index = 0; index < count; index += 1) {
     const wanted = { label: `Tablet ${index}`, role: 'observer' };

@@ -74,6 +74,7 @@ export const REFUSALS = [
   'observer-only',
   'not-now',
   'saving',
+  'unsaved',
   'stopped',
   'timer-running',
   'reason-missing',

@@ -69,6 +69,7 @@ export const settled = (core: Core, known: Pick<State, 'visit' | 'approved'>): S
   shown: core,
   saving: [],
   unsaved: [],
+  adrift: false,
   held: [],
   search: null,
   searches: 0,

@@ -1,6 +1,7 @@
 // The guide: an event in, a state and effects out. Entries come first: the screen moves when the store has said that they
-// are kept, and until then shows that it is saving. A stop, an emergency and a timer that is up do not wait for it, and
-// a store that fails or does not answer never keeps anybody from reading on: what is not stored is shown and sent again.
+// are kept, and until then shows that it is saving. A stop, an emergency and a timer that is up do not wait for it. Where the
+// store fails the screen stays on its line and says so; one press of the observer's goes on all the same, from then on
+// without asking again until the store works, and what is not stored is sent again with whatever comes next.
 import type { RefusalId } from '../domain/guiding.ts';
 import { numbered } from './begin.ts';
 import { decide, decideTime, type Decision, isPress } from './decide.ts';
@@ -30,7 +31,9 @@ const without = (entries: readonly GuideEntry[], ids: readonly string[]): readon
   entries.filter(({ id }) => !ids.includes(id));
 
 function stored(state: State, ids: readonly string[]): Step {
-  return settle({ ...state, saving: without(state.saving, ids), unsaved: without(state.unsaved, ids) });
+  const [saving, unsaved] = [without(state.saving, ids), without(state.unsaved, ids)];
+  const after: State = { ...state, saving, unsaved, adrift: state.adrift && unsaved.length > 0 };
+  return unsaved.length > 0 && !after.adrift ? [after, []] : settle(after);
 }
 
 /** In the order in which they were recorded. */
@@ -39,10 +42,12 @@ const inOrder = (core: State['core'], entries: readonly GuideEntry[]): readonly 
   return [...entries].sort((a, b) => number(a) - number(b));
 };
 
+/** What the store did not take. The screen stays where it is, unless the observer has said to go on without it. */
 function failed(state: State, ids: readonly string[]): Step {
   const lost = state.saving.filter(({ id }) => ids.includes(id));
   const unsaved = inOrder(state.core, [...state.unsaved, ...lost]);
-  return settle({ ...state, saving: without(state.saving, ids), unsaved });
+  const after: State = { ...state, saving: without(state.saving, ids), unsaved };
+  return after.adrift ? settle(after) : [after, []];
 }
 
 /** Tells apart searches of one exit, also from those before a crash: entries only grow. */
@@ -109,10 +114,10 @@ const retry = (state: State): Step =>
         [{ do: 'append', entries: state.unsaved }],
       ];
 
-/** Reading goes on though the store has not answered; what it was given counts as not stored until it does. */
+/** Reading goes on though nothing is stored; what the store was given counts as not stored until it answers. */
 const goOn = (state: State): Step =>
   failed(
-    { ...state, refusal: null },
+    { ...state, adrift: true, refusal: null },
     state.saving.map(({ id }) => id),
   );
 
@@ -151,8 +156,8 @@ const ALWAYS: readonly Event['is'][] = ['stop', 'emergency', 'go-on', 'retry'];
 
 function pressed(state: State, event: Parameters<typeof decide>[1]): Step {
   const isObserver = event.by === state.core.people.observer;
-  if (state.saving.length > 0 && state.shown !== state.core && !ALWAYS.includes(event.is))
-    return refused(state, 'saving');
+  if (state.shown !== state.core && !ALWAYS.includes(event.is))
+    return refused(state, state.saving.length > 0 ? 'saving' : 'unsaved');
   if (event.is === 'go-on') return goOn(state);
   if (event.is === 'retry') return retry(state);
   if (event.is === 'hand-over')

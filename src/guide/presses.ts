@@ -46,8 +46,13 @@ function afterTheEnd({ shown: core, unsaved }: State): readonly PressName[] {
 export function pressesOf(state: State): readonly PressName[] {
   const { shown: core, core: all, saving, unsaved, handover } = state;
   if (core.ended) return afterTheEnd(state);
-  if (saving.length > 0 && core !== all)
-    return ['go-on', ...when(all.stopped === null && all.ended === null, 'stop'), 'emergency'];
+  if (core !== all)
+    return [
+      ...when(saving.length === 0, 'retry'),
+      'go-on',
+      ...when(all.stopped === null && all.ended === null, 'stop'),
+      'emergency',
+    ];
   return [
     ...onTop(core),
     ...when(core.offer !== null, 'accept', 'decline'),

@@ -74,6 +74,8 @@ export interface Screen {
   readonly refusal: RefusalId | null;
   readonly saving: boolean;
   readonly unsaved: number;
+  /** What was recorded is not stored, and so the line stays until it is, or until the observer goes on unsaved. */
+  readonly stalled: boolean;
   /** The observer stays out; null where the unit's plan names nobody who goes in. */
   readonly rescuer: string | null;
   readonly outcome?: Outcome;
@@ -270,6 +272,7 @@ export function screenOf(state: State): Screen {
     refusal: state.refusal,
     saving: state.saving.length > 0,
     unsaved: state.unsaved.length,
+    stalled: state.shown !== state.core && state.saving.length === 0,
     rescuer: script.setup.unit.plan?.rescuer ?? null,
     ...(outcome === undefined ? {} : { outcome }),
   };

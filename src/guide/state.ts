@@ -89,6 +89,8 @@ export interface State {
   readonly saving: readonly GuideEntry[];
   /** Not stored; handed over again with whatever comes next, or when asked to. */
   readonly unsaved: readonly GuideEntry[];
+  /** The observer has said to go on though nothing is stored: until something is, failures do not stop the screen. */
+  readonly adrift: boolean;
   /** Due once what is being saved is stored. */
   readonly held: readonly Effect[];
   readonly search: null | { readonly id: string; readonly done: number };

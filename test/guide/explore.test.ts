@@ -129,6 +129,7 @@ function keyOf({ state }: Walk): string {
     state.shown === state.core ? '' : coreKey(state.shown),
     state.saving.length > 0 ? 'S' : '',
     state.unsaved.length > 0 ? 'U' : '',
+    state.adrift ? 'A' : '',
     state.search ? 'Q' : '',
     state.handover === null ? '' : 'H',
   ].join('/');

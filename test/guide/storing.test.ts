@@ -32,21 +32,41 @@ describe('storing', () => {
     expect(screenOf(moved)).toMatchObject({ saving: false, unsaved: 0, line: { group: 'call/look' } });
   });
 
-  test('that fails is shown and keeps nobody from reading on; it goes along with what comes next', () => {
+  test('that fails is shown and the line stays; it goes on when it is stored', () => {
     const [saving, effects] = at(ready, { is: 'forward' });
     const ids = entriesOf(effects).map(({ id }) => id);
     const [unsaved] = next(saving, { is: 'store-failed', entries: ids, at: NOON, by: null });
-    expect(screenOf(unsaved)).toMatchObject({ unsaved: 1, line: { group: 'call/look' } });
-    const [, again] = at(unsaved, { is: 'seen' });
-    expect(
-      entriesOf(again)
-        .map(({ id }) => id)
-        .slice(0, 1),
-    ).toEqual(ids);
+    expect(screenOf(unsaved)).toMatchObject({ unsaved: 1, stalled: true, line: { group: 'call/read' } });
+    expect(screenOf(unsaved).presses).toEqual(['retry', 'go-on', 'stop', 'emergency']);
+    expect(at(unsaved, { is: 'forward' })[0]).toMatchObject({ refusal: 'unsaved', core: unsaved.core });
     const [retried, sent] = at(unsaved, { is: 'retry' });
     expect(entriesOf(sent).map(({ id }) => id)).toEqual(ids);
     const [stored] = next(retried, { is: 'stored', entries: ids, at: NOON, by: null });
-    expect(screenOf(stored)).toMatchObject({ unsaved: 0, saving: false });
+    expect(screenOf(stored)).toMatchObject({
+      unsaved: 0,
+      saving: false,
+      stalled: false,
+      line: { group: 'call/look' },
+    });
+  });
+
+  test('that fails stops the screen once: who goes on unsaved is not asked at each line', () => {
+    const fail = (state: State, effects: readonly Effect[]): State => {
+      const entries = entriesOf(effects).map(({ id }) => id);
+      return next(state, { is: 'store-failed', entries, at: NOON, by: null })[0];
+    };
+    const stalled = fail(...at(ready, { is: 'forward' }));
+    const [on] = at(stalled, { is: 'go-on' });
+    expect(screenOf(on)).toMatchObject({ unsaved: 1, stalled: false, line: { group: 'call/look' } });
+    const [seen, effects] = at(on, { is: 'seen' });
+    const further = fail(seen, effects);
+    expect(screenOf(further)).toMatchObject({ stalled: false, line: { group: 'gloves-off/read' } });
+    expect(entriesOf(effects)).toHaveLength(3);
+    // Once the store works again, the next failure is told anew.
+    const [saving, again] = at(further, { is: 'retry' });
+    const entries = entriesOf(again).map(({ id }) => id);
+    const [stored] = next(saving, { is: 'stored', entries, at: NOON, by: null });
+    expect(screenOf(fail(...at(stored, { is: 'forward' })))).toMatchObject({ stalled: true });
   });
 
   test('that never answers is left behind by a press', () => {

@@ -30,6 +30,13 @@ export const BODIES: Bodies = {
     person: 'p-3k7m',
     reviewOn: '2027-05-01',
   },
+  'product.time-recorded': {
+    product: 'disinfectant-wipe',
+    contactSeconds: 180,
+    rubSeconds: null,
+    drySeconds: null,
+    label: 'Canister of November (invented)',
+  },
   'staff.listed': { person: 'p-3k7m', role: 'infection-prevention lead', initials: 'IL' },
   'language.signed-off': { language: 'fr', wording: CONTENT, on: '2026-11-20' },
   'exit.started': {

@@ -4,11 +4,12 @@ import { Route, Switch, useSearchParams } from 'wouter';
 import { GuideHome } from './screens/GuideHome.tsx';
 import { GuidePage } from './screens/GuidePage.tsx';
 import { RecordPage } from './screens/RecordPage.tsx';
+import { TimesPage } from './screens/TimesPage.tsx';
 import { UnitPage } from './screens/UnitPage.tsx';
 
 /** Whether an address is one of the guide's that fill the window. */
 export const fillsWindow = (place: string): boolean =>
-  /^\/guide\/(?!unit$)[^/]+(\/display(\/[^/]+)?)?\/?$/.test(place);
+  /^\/guide\/(?!(?:unit|times)$)[^/]+(\/display(\/[^/]+)?)?\/?$/.test(place);
 
 export function WholeWindow() {
   return (
@@ -24,6 +25,9 @@ export function GuideRoutes() {
     <Switch>
       <Route path="/guide/unit">
         <UnitPage />
+      </Route>
+      <Route path="/guide/times">
+        <TimesPage />
       </Route>
       <Route<Readonly<Record<'exit', string | undefined>>> path="/guide/:exit/record">
         {({ exit = '' }) => <RecordPage key={exit} exit={exit} />}

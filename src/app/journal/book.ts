@@ -8,6 +8,7 @@ import { type Bodies, type KindName, KINDS } from '../../journal/kinds/index.ts'
 import { versionOf } from '../../journal/kinds/kind.ts';
 import { type Acknowledged, LAST, type Store } from '../../journal/port.ts';
 import { JournalError } from '../../journal/problems.ts';
+import { type TimesState, timesView } from '../../journal/views/times.ts';
 import { type VersionsState, versionsView } from '../../journal/views/versions.ts';
 import { type LanguagesState, languagesView } from '../../versions/languages.ts';
 import { type StaffState, staffView } from '../../versions/staff.ts';
@@ -25,6 +26,7 @@ export interface BookState {
   readonly staff: StaffState;
   readonly texts: TextsState;
   readonly languages: LanguagesState;
+  readonly times: TimesState;
 }
 
 export type ToWrite = {
@@ -79,6 +81,7 @@ const NOTHING: BookState = {
   staff: staffView.start,
   texts: textsView.start,
   languages: languagesView.start,
+  times: timesView.start,
 };
 
 const step = <State extends Plain>(view: View<State>, page: readonly Accepted[], state: State): State =>
@@ -93,6 +96,7 @@ function taken(state: BookState, page: readonly Accepted[]): BookState {
     staff: step(staffView, page, state.staff),
     texts: step(textsView, page, state.texts),
     languages: step(languagesView, page, state.languages),
+    times: step(timesView, page, state.times),
   };
 }
 

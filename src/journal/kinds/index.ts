@@ -16,6 +16,7 @@ export const KINDS = {
   'procedure.approved': kind(procedures.procedureApproved),
   'procedure.retired': kind(procedures.procedureRetired, ['reason']),
   'departure.accepted': kind(procedures.departureAccepted, ['reason']),
+  'product.time-recorded': kind(unit.productTime, ['label']),
   'staff.listed': kind(unit.staffListed, ['role', 'initials']),
   'language.signed-off': kind(unit.languageSignedOff),
   'exit.started': kind(exits.exitStarted),

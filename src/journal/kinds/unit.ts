@@ -1,6 +1,6 @@
 // Bodies of what concerns the unit as a whole: its beginning, its devices, the languages it trusts, notes.
 import * as z from 'zod';
-import { day, freeText, personId, sha256Hex, slug } from './values.ts';
+import { code, day, freeText, personId, sha256Hex, slug, whole } from './values.ts';
 
 export const unitCreated = z.strictObject({ title: freeText, invented: z.boolean() });
 
@@ -20,6 +20,18 @@ export const languageSignedOff = z.strictObject({
   language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/),
   wording: sha256Hex,
   on: day,
+});
+
+/** A day at most. */
+const seconds = whole.min(1).max(86_400).nullable();
+
+/** Times of a product as its label says, in seconds; null where it says none. `label`: which label that is. */
+export const productTime = z.strictObject({
+  product: code,
+  contactSeconds: seconds,
+  rubSeconds: seconds,
+  drySeconds: seconds,
+  label: freeText.max(200),
 });
 
 const ABOUT = ['unit', 'procedure', 'exit', 'visit', 'device', 'entry'] as const;

@@ -146,6 +146,7 @@ export const GUIDE: GuideWords = {
     'observer-only': 'Only the observer can do this.',
     'not-now': 'Not at this point.',
     saving: 'Being saved. Wait.',
+    unsaved: 'Not saved: the line stays. Save again, or go on unsaved.',
     stopped: 'Stopped. The observer says when to go on.',
     'timer-running': 'The time is not up. Wait, or give a reason.',
     'reason-missing': 'Give a reason.',

@@ -146,6 +146,7 @@ export const GUIDE: GuideWords = {
     'observer-only': 'Solo el observador puede hacerlo.',
     'not-now': 'No en este momento.',
     saving: 'Guardando. Espere.',
+    unsaved: 'No se guardó: la línea se queda. Guarde de nuevo o siga sin guardar.',
     stopped: 'Parado. El observador dice cuándo seguir.',
     'timer-running': 'El tiempo no ha terminado. Espere, o dé un motivo.',
     'reason-missing': 'Dé un motivo.',

@@ -148,6 +148,7 @@ export const GUIDE: GuideWords = {
     'observer-only': "Seul l'observateur peut le faire.",
     'not-now': 'Pas à ce moment.',
     saving: 'Enregistrement en cours. Attendez.',
+    unsaved: 'Non enregistré : la ligne reste. Enregistrez à nouveau, ou continuez sans enregistrer.',
     stopped: "Arrêté. L'observateur dit quand reprendre.",
     'timer-running': "Le temps n'est pas écoulé. Attendez, ou donnez une raison.",
     'reason-missing': 'Donnez une raison.',

@@ -146,6 +146,7 @@ export const GUIDE: GuideWords = {
     'observer-only': 'Só o observador pode fazer isto.',
     'not-now': 'Não neste momento.',
     saving: 'Gravando. Espere.',
+    unsaved: 'Não gravado: a linha fica. Grave de novo ou continue sem gravar.',
     stopped: 'Parado. O observador diz quando continuar.',
     'timer-running': 'O tempo não terminou. Espere, ou dê um motivo.',
     'reason-missing': 'Dê um motivo.',

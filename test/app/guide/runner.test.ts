@@ -108,24 +108,30 @@ describe('a run', () => {
     expect(entries.length).toBe(run.state().core.entries);
   });
 
-  test('says so when the store fails, reads on, and stores everything once when it works again', async () => {
+  test('says so when the store fails, stays on the line, and goes on by itself when it works again', async () => {
     const memory = memoryStore();
     let broken = false;
     const store: Pick<Store, 'append' | 'read'> = {
       read: memory.read,
       append: async (entries) => (broken ? Promise.reject(new Error('no room')) : memory.append(entries)),
     };
-    const { run } = started(store);
+    const { run, pass } = started(store);
     await settled();
     broken = true;
     const before = screenOf(run.state()).line.id;
+    const held = (await kept(store)).entries.length;
     await onward(run, 1);
-    expect(screenOf(run.state()).unsaved).toBeGreaterThan(0);
+    expect(screenOf(run.state())).toMatchObject({ stalled: true, line: { id: before } });
     expect(run.trouble()).toBe('no room');
-    expect(screenOf(run.state()).line.id).not.toBe(before);
+    pass(6000);
+    await settled();
+    expect(screenOf(run.state()).stalled).toBe(true);
+    expect((await kept(store)).entries.length).toBe(held);
     broken = false;
-    await onward(run, 1);
-    expect(screenOf(run.state()).unsaved).toBe(0);
+    pass(6000);
+    await settled();
+    expect(screenOf(run.state())).toMatchObject({ stalled: false, unsaved: 0 });
+    expect(screenOf(run.state()).line.id).not.toBe(before);
     expect((await kept(store)).entries.length).toBe(run.state().core.entries);
   });
 

@@ -1,15 +1,6 @@
-// What this browser keeps beside the journal: the unit's own settings and plan for the guide, and for each exit that began
-// here what it was made from, because the same data make the same lines again after a crash. No names of people.
-import type { Mode, OwnScreen, UnitSettings } from '../../../guide/index.ts';
-
-/** What an exit was begun with. */
-export interface Begun {
-  readonly text: string;
-  readonly fileName: string;
-  readonly mode: Mode;
-  readonly unit: UnitSettings;
-  readonly visit?: string;
-}
+// What this browser keeps beside the journal in its simple store: the unit's own settings and plan for the guide, and how
+// large this screen is. No names of people.
+import type { OwnScreen, UnitSettings } from '../../../guide/index.ts';
 
 export interface Keeper {
   readonly unit: () => UnitSettings;
@@ -18,8 +9,6 @@ export interface Keeper {
   /** This device's own screen; kept apart, because settings of the unit may be taken to another device. */
   readonly screen: () => OwnScreen;
   readonly keepScreen: (screen: OwnScreen) => boolean;
-  readonly begun: (exit: string) => Begun | undefined;
-  readonly keepBegun: (exit: string, begun: Begun) => boolean;
 }
 
 /** A 24-inch screen on the wall, read from two metres, until the unit measures its own. */
@@ -33,7 +22,6 @@ const USUAL_SCREEN: OwnScreen = { distanceMetres: 2 };
 
 const SCREEN = 'doffline-guide-screen';
 const UNIT = 'doffline-guide-unit';
-const EXIT = 'doffline-guide-exit-';
 
 type Box = Pick<Storage, 'getItem' | 'setItem'>;
 
@@ -59,7 +47,5 @@ export function keeperIn(box: () => Box): Keeper {
     keepUnit: (unit) => write(UNIT, unit),
     screen: () => ({ ...USUAL_SCREEN, ...(read(SCREEN) as Partial<OwnScreen> | undefined) }),
     keepScreen: (screen) => write(SCREEN, screen),
-    begun: (exit) => read(EXIT + exit) as Begun | undefined,
-    keepBegun: (exit, begun) => write(EXIT + exit, begun),
   };
 }

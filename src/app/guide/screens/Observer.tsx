@@ -135,12 +135,17 @@ export function Observer({ run }: { readonly run: Run }) {
   useKeys(act);
   const waits = screen.phase === 'reading' && screen.owed.length > 0 && screen.line.kind === 'look';
   return (
-    <div className="g-observer">
+    <div className="g-observer" data-entries={state.shown.entries}>
       <Strip desk={desk} />
       <Times timers={screen.timers} guide={words.guide} />
-      {screen.refusal && (
+      {screen.refusal && !screen.stalled && (
         <p role="alert" className="g-refusal">
           {words.guide.refusals[screen.refusal]}
+        </p>
+      )}
+      {screen.stalled && (
+        <p role="alert" className="g-refusal">
+          {words.guide.refusals.unsaved} {run.trouble()}
         </p>
       )}
       <div className="g-body">

@@ -49,6 +49,11 @@ export function Presses({ desk, next }: { readonly desk: Desk; readonly next: Pr
             {guide.presses['not-seen']}
           </Act>
         )}
+        {screen.stalled && has('retry') && (
+          <Act kind="main" press={() => press({ is: 'retry' })}>
+            {guide.presses.retry}
+          </Act>
+        )}
         {has('go-on') && <Act press={() => press({ is: 'go-on' })}>{guide.presses['go-on']}</Act>}
         {has('slip') && (
           <Act kind="wrong" keys="w" press={() => open('wrong')}>

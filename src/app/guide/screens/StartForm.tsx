@@ -5,12 +5,14 @@ import { Link, useLocation } from 'wouter';
 import type { Mode, UnitSettings } from '../../../guide/index.ts';
 import { slugOf } from '../../../versions/naming.ts';
 import type { StaffState } from '../../../versions/staff.ts';
-import { useBook } from '../../journal/useBook.ts';
+import { book, useBook } from '../../journal/useBook.ts';
 import { OneOf } from '../../parts/Choices.tsx';
 import { words } from '../../words.ts';
 import { keeper, replayed, startExit, type Started } from '../shell/rooms.ts';
 import { type Choice, useChoices } from './choices.ts';
 import { ScreenFit } from './ScreenFit.tsx';
+import { unitTimes } from '../log/times.ts';
+import { TIMES } from './labels.ts';
 import { peopleFrom } from './people.ts';
 import { type Filled, Who } from './Who.tsx';
 
@@ -57,7 +59,9 @@ async function begun(asked: Asked): Promise<{ readonly exit?: string; readonly w
   const { text, fileName, approval } = choice;
   const how: Mode = { is: mode, ...(approval ? { approval } : {}) };
   const visit = after === null ? {} : { visit: after, ...(await suitSince(after)) };
-  const started = startExit({ text, fileName, mode: how, unit, people, room, ...visit });
+  const { times, staff: listed } = book.state();
+  const own = { ...unit, times: unitTimes(times, listed) };
+  const started = await startExit({ text, fileName, mode: how, unit: own, people, room, ...visit });
   return 'exit' in started ? { exit: started.exit, wrong: '' } : { wrong: wrongText(started) };
 }
 
@@ -134,7 +138,7 @@ export function StartForm({ chosen, after }: StartFormProps) {
         ) : (
           'The unit’s own exposure plan and phone list are not kept in this browser yet. '
         )}
-        <Link href="/guide/unit">Plan, phones, limits</Link>
+        <Link href="/guide/unit">Plan, phones, limits</Link> <Link href="/guide/times">{TIMES.title}</Link>
       </p>
       {wrong !== '' && (
         <p role="alert" className="wrong">

@@ -10,15 +10,17 @@ import { useAwake } from './useRun.ts';
 
 function Saved({ desk }: { readonly desk: Desk }) {
   const { screen, words, run, press } = desk;
-  const { saving, unsaved } = screen;
+  const { saving, unsaved, stalled } = screen;
   return (
     <output className={unsaved > 0 ? 'g-saved bad' : 'g-saved'}>
       {saving
         ? words.guide.saving
         : unsaved > 0
-          ? `${words.guide.unsaved(unsaved)}: ${run.trouble()}`
+          ? `${words.guide.unsaved(unsaved)}${stalled ? '' : `: ${run.trouble()}`}`
           : 'Saved'}
-      {unsaved > 0 && !saving && <Act press={() => press({ is: 'retry' })}>{words.guide.presses.retry}</Act>}
+      {unsaved > 0 && !saving && !stalled && (
+        <Act press={() => press({ is: 'retry' })}>{words.guide.presses.retry}</Act>
+      )}
     </output>
   );
 }

@@ -30,3 +30,21 @@ export const OWN_SCREEN = {
     `Capitals here are ${capital.toFixed(1)} mm high: read from ${metres.toFixed(1)} m, not from ${wanted} m.`,
   unmeasured: 'This screen was not measured.',
 } as const;
+
+/** Times from the labels of the unit's own products. */
+export const TIMES = {
+  title: 'Times from the unit’s labels',
+  says: 'How long a product must stay wet, be rubbed or dry, as its own label says. The guide keeps these times before the published ones, and shows which label, who wrote it down and when. An exit that has begun keeps the times it began with.',
+  published: 'Nothing written down: the published time is kept.',
+  product: 'Product',
+  spans: { contactSeconds: 'Stays wet', rubSeconds: 'Rubbed or washed', drySeconds: 'Dries' },
+  hint: 'seconds; empty where the label says none',
+  label: 'Which label: product and edition, as it is written there',
+  who: 'Written down by',
+  wrong: 'Whole seconds, at most a day.',
+  /** Seconds of a day: what the journal takes. */
+  most: 86_400,
+  write: 'Write down a label’s times …',
+  sentence: (product: string, times: string, label: string): string =>
+    `The journal will say that the label “${label}” of ${product} gives: ${times === '' ? 'no time, so that the published one is kept' : times}.`,
+} as const;

@@ -4,9 +4,10 @@ import { begin, type Effect, next, type People, replay, type State } from '../..
 import type { BarId } from '../../../domain/guiding.ts';
 import { show } from '../../../journal/fold.ts';
 import { book, DEVICE, newPersonId, unitNamed } from '../../journal/useBook.ts';
+import { type Begun, begunOf, keepBegun } from '../log/begun.ts';
 import { createExitLog } from '../log/exitLog.ts';
 import { entriesOf, type ExitHead, exitsView, type ExitsState, type Recorded } from '../log/exits.ts';
-import { type Begun, keeperIn } from '../log/kept.ts';
+import { keeperIn } from '../log/kept.ts';
 import { keepAwake } from './awake.ts';
 import { type Hold, type HoldMessage, holdOf } from './hold.ts';
 import { linkOf } from './link.ts';
@@ -117,7 +118,7 @@ function freshExit(): string {
 }
 
 /** Begins an exit or a drill; what it is made from is kept before anything is recorded. */
-export function startExit({ people, room, inSuit, ...begun }: Start): Started {
+export async function startExit({ people, room, inSuit, ...begun }: Start): Promise<Started> {
   const script = scriptFrom(begun.text, begun.fileName, begun.unit);
   if (!script) return { wrong: 'text' };
   const exit = freshExit();
@@ -133,7 +134,7 @@ export function startExit({ people, room, inSuit, ...begun }: Start): Started {
   };
   const first = begin(script, people, begun.mode, occasion);
   if (!first.ok) return { bar: first.bar };
-  if (!keeper.keepBegun(exit, begun)) return { wrong: 'not-kept' };
+  if (!(await keepBegun(exit, begun))) return { wrong: 'not-kept' };
   // Nobody else knows of it yet.
   holdFor(exit)
     .claim()
@@ -153,7 +154,7 @@ export async function headOfExit(exit: string): Promise<ExitHead | undefined> {
 }
 
 export const recordedOf = async (head: ExitHead): Promise<readonly Recorded[]> =>
-  entriesOf(await book.store(), head, keeper.begun(head.exit)?.visit);
+  entriesOf(await book.store(), head, (await begunOf(head.exit))?.visit);
 
 /** Why an exit of the journal cannot go on here. */
 export type Unopened = 'unknown' | 'not-begun-here' | 'other-lines';
@@ -162,7 +163,7 @@ export type Unopened = 'unknown' | 'not-begun-here' | 'other-lines';
 export async function replayed(exit: string): Promise<State | Unopened> {
   const head = await headOfExit(exit);
   if (!head) return 'unknown';
-  const begun = keeper.begun(exit);
+  const begun = await begunOf(exit);
   const script = begun && scriptFrom(begun.text, begun.fileName, begun.unit);
   if (!begun || !script) return 'not-begun-here';
   const { mode } = begun;

@@ -45,6 +45,8 @@ export interface Run {
 
 /** How long the store is given before an exit goes to another tab. The house's own choice. */
 const SAVING_MS = 1200;
+/** After a store that failed it is tried again by itself. The house's own choice. */
+const AGAIN_MS = 5000;
 
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
@@ -144,6 +146,11 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   };
   const timers = timersOf(parts, clock);
 
+  /** Room may have been made meanwhile. */
+  const again = (): void => {
+    if (state.unsaved.length > 0 && state.saving.length === 0 && !leaving)
+      happen({ is: 'retry', at: parts.now(), by: state.core.people.observer });
+  };
   const append = ({ entries }: Extract<Effect, { do: 'append' }>): void => {
     const ids = entries.map(({ id }) => id);
     const answer = (is: 'stored' | 'store-failed'): void =>
@@ -153,6 +160,7 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
       (error: unknown) => {
         trouble = reasonOf(error);
         answer('store-failed');
+        parts.wait(AGAIN_MS, again);
       },
     );
   };
