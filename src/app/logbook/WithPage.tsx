@@ -15,6 +15,9 @@ import { Typed } from './parts.tsx';
 import { roleText } from './StayCard.tsx';
 import { useClock } from './useLogbook.ts';
 
+/** Always with its day: the list is printed and read later. */
+const dated = (milliseconds: number): string => localOf(milliseconds).replace('T', ' ');
+
 const at = (milliseconds: number, now: number): string => clock(new Date(milliseconds).toISOString(), now);
 
 function notesOf({ open, atMost, stay }: Meeting): string {
@@ -79,7 +82,7 @@ function Answer({ stays, person, from, to, drills }: AnswerProps) {
   return (
     <section aria-label="Answer">
       <h2>
-        With {memberText(staff, person)}, {at(from, now)} to {at(to, now)}
+        With {memberText(staff, person)}, {dated(from)} to {dated(to)}
       </h2>
       <p>
         Their own stays:{' '}
