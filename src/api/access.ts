@@ -53,8 +53,9 @@ export type RouteName = keyof typeof ACCESS;
 const EXITS = ['exit', 'room', 'emergency', 'note'] as const;
 const RECORDS: Readonly<Record<Role, readonly string[]>> = {
   // A visitor or a stand-in comes at night: whoever signs them in must be able to list them, or nothing after is taken.
-  observer: [...EXITS, 'staff'],
-  lead: [...EXITS, 'procedure', 'departure', 'language', 'staff'],
+  // Whose tablet it is may read a product's label; what it wrote is in its chain, and nothing after is taken without it.
+  observer: [...EXITS, 'staff', 'product'],
+  lead: [...EXITS, 'procedure', 'departure', 'language', 'staff', 'product'],
   stores: ['note'],
   'occupational-health': ['note'],
   reader: [],
