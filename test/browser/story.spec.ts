@@ -14,6 +14,7 @@ import {
   mend,
   order,
   print,
+  reload,
   send,
   takeOver,
   undoneAndRedone,
@@ -22,11 +23,7 @@ import {
 
 type Act = (page: Page, hand: Hand) => Promise<void>;
 
-const reload: Act = async (page) => {
-  await page.reload();
-};
-
-/** In this order. A reload is an act like any other: what was there before it is there after it. */
+/** In this order. A reload is an act like any other. */
 type Story = readonly (readonly [name: string, ...acts: Act[]])[];
 
 const WRITTEN: Story = [

@@ -88,6 +88,7 @@ function History({ id, state }: { readonly id: string; readonly state: DraftStat
       <Button
         ref={undo}
         className="button"
+        aria-keyshortcuts="Control+Z"
         aria-label={past.length > 0 ? `Undo: ${present.done}` : 'Undo'}
         isDisabled={past.length === 0}
         onPress={() => {
@@ -100,6 +101,7 @@ function History({ id, state }: { readonly id: string; readonly state: DraftStat
       <Button
         ref={redo}
         className="button"
+        aria-keyshortcuts="Control+Y"
         aria-label={next ? `Redo: ${next.done}` : 'Redo'}
         isDisabled={next === undefined}
         onPress={() => {

@@ -23,6 +23,15 @@ interface AddStepProps extends Pick<Editing, 'draft'> {
   readonly where: string;
 }
 
+/** Pixels below the field in which the list is still of use. */
+const ROOM = 320;
+
+/** The list stays below the field, where it does not move while one types: a finger would hit what lies beneath it. */
+function makeRoom({ currentTarget }: { readonly currentTarget: HTMLElement }): void {
+  const below = window.innerHeight - currentTarget.getBoundingClientRect().bottom;
+  if (below < ROOM) currentTarget.scrollIntoView({ block: 'start' });
+}
+
 const NOTHING: ReturnType<typeof suggestionsFor> = [];
 
 /** Hundreds of sentences: made only while somebody looks for one. */
@@ -74,7 +83,7 @@ export function AddStep({ draft, add, where }: AddStepProps) {
     >
       <Label>Add a step</Label>
       <div className="add-line">
-        <Input ref={field} placeholder="Type what is done, such as: remove gloves" />
+        <Input ref={field} onFocus={makeRoom} placeholder="Type what is done, such as: remove gloves" />
         <Button className="button" aria-label="Show steps that fit">
           ▾
         </Button>
@@ -82,7 +91,7 @@ export function AddStep({ draft, add, where }: AddStepProps) {
       <Text slot="description" className="quiet">
         It goes {where}. Arrow keys choose, Enter adds.
       </Text>
-      <Popover className="popover">
+      <Popover className="popover" placement="bottom start" shouldFlip={false}>
         <ListBox<(typeof found)[number]>
           className="suggestions"
           renderEmptyState={() => <p className="quiet">Nothing the vocabulary can say fits these words.</p>}

@@ -73,7 +73,7 @@ function Marks({ step }: { readonly step: string }) {
   return (
     <span className="step-marks">
       <span aria-hidden="true">
-        {[errors > 0 ? `▲ ${errors}` : '', notes > 0 ? `● ${notes}` : ''].join(' ')}
+        {[errors > 0 ? `▲\u00a0${errors}` : '', notes > 0 ? `●\u00a0${notes}` : ''].join(' ')}
       </span>
       <span className="visually-hidden">
         {errors} errors, {notes} notes

@@ -1,9 +1,10 @@
 // Writing the steps: the field that adds one, the list, and beside it the chosen step with what the check says of it.
-import { type KeyboardEvent, useCallback, useMemo, useState } from 'react';
+import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { applyEdit, type Edit } from '../../../check/edit.ts';
 import type { Procedure, Step } from '../../../domain/procedure.ts';
 import { Summary } from '../../findings/Summary.tsx';
+import { landOn } from '../../parts/useLanding.ts';
 import { useWide } from '../../parts/useWide.ts';
 import { Legend } from '../../picture/Legend.tsx';
 import { Picture } from '../../picture/Picture.tsx';
@@ -81,9 +82,17 @@ interface ChosenProps extends Editing {
 function Chosen({ draft, edit, checked, step, apply, back }: ChosenProps) {
   const { judged, board, byStep, complete } = checked;
   const at = draft.steps.indexOf(step);
+  const top = useRef<HTMLElement>(null);
+  const alone = back !== undefined;
+  useEffect(() => {
+    // It has taken the place of the list, which was scrolled to a row.
+    if (!alone) return;
+    top.current?.scrollIntoView({ block: 'start' });
+    top.current?.focus({ preventScroll: true });
+  }, [alone]);
   const checkedAt = judged?.procedure.steps.findIndex(({ id }) => id === step.id) ?? -1;
   return (
-    <section className="chosen-step" aria-labelledby="chosen-title">
+    <section ref={top} tabIndex={-1} className="chosen-step" aria-labelledby="chosen-title">
       {back && (
         <Button className="button" onPress={back}>
           ← All steps
@@ -187,6 +196,10 @@ export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
     },
     [choose],
   );
+  const toList = (): void => {
+    open(false);
+    landOn(() => document.querySelector<HTMLElement>(`.edit-step[data-key="${CSS.escape(chosenId ?? '')}"]`));
+  };
   const keys = useKeys({ draft, edit, ticked: known, tick });
   const panel = chosen && (
     <Chosen
@@ -195,7 +208,7 @@ export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
       checked={checked}
       step={chosen}
       apply={apply}
-      back={wide ? undefined : () => open(false)}
+      back={wide ? undefined : toList}
     />
   );
   if (!wide && opened && panel) return panel;
