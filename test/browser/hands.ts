@@ -15,6 +15,8 @@ export interface Hand {
   readonly pick: (group: Locator, name: string) => Promise<void>;
   /** Typed, then taken from the sentences that are offered for it. */
   readonly addStep: (field: Locator, typed: string, sentence: RegExp) => Promise<void>;
+  /** By shortcut where there are keys. */
+  readonly undo: (button: Locator) => Promise<void>;
   readonly row: (grid: Locator, at: number) => Promise<void>;
 }
 
@@ -120,6 +122,10 @@ export function keys(page: Page): Hand {
       await times('ArrowDown', 1 + texts.findIndex((text) => sentence.test(text)));
       await keyboard.press('Enter');
     },
+    undo: async (button) => {
+      await expect(button).toBeEnabled();
+      await keyboard.press('Control+z');
+    },
     row: async (grid, at) => {
       await tabTo(page, grid);
       await keyboard.press('Home');
@@ -156,6 +162,7 @@ export function finger(page: Page): Hand {
       await still(option);
       await option.tap();
     },
+    undo: (button) => button.tap(),
     row: (grid, at) => grid.getByRole('row').nth(at).locator('.step-text').tap(),
   };
 }

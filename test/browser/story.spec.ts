@@ -13,13 +13,13 @@ import {
   furnish,
   mend,
   order,
-  print,
   reload,
   send,
   takeOver,
   undoneAndRedone,
   writeSteps,
 } from './storyActs.ts';
+import { print } from './storyPapers.ts';
 
 type Act = (page: Page, hand: Hand) => Promise<void>;
 

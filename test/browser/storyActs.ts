@@ -1,6 +1,5 @@
 // The acts of a new user's whole story, from an empty browser to paper; each with whatever hand the test gives. The procedure is
 // small and invented: two pairs of gloves, gown, respirator and shield, written with two forgotten hand hygienes.
-import { spawnSync } from 'node:child_process';
 import { expect, type Locator, type Page } from '@playwright/test';
 import type { Hand } from './hands.ts';
 
@@ -111,7 +110,7 @@ export async function mend(page: Page, hand: Hand): Promise<void> {
 
 /** Nothing of it is lost, by undo nor by a reload. */
 export async function undoneAndRedone(page: Page, hand: Hand): Promise<void> {
-  await hand.press(button(page, /^Undo: Mend/));
+  await hand.undo(button(page, /^Undo: Mend/));
   await hand.press(button(page, /^Redo: Mend/));
   await expect(button(page, /^Undo: Mend/)).toBeEnabled();
 }
@@ -214,22 +213,3 @@ export async function approve(page: Page, hand: Hand): Promise<void> {
 }
 
 const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
-
-/** What is read on paper, without blanks and capitals; undefined where poppler's tools are not installed. */
-async function textOnPaper(page: Page): Promise<string | undefined> {
-  const { status, stdout } = spawnSync('pdftotext', ['-raw', '-', '-'], {
-    input: await page.pdf({ format: 'A4' }),
-    encoding: 'utf8',
-  });
-  return status === 0 ? bare(stdout) : undefined;
-}
-
-const bare = (text: string): string => text.replaceAll(/\s+/g, '').toLowerCase();
-
-export async function print(page: Page): Promise<void> {
-  const steps = await page.locator('.version-steps li').allTextContents();
-  const text = await textOnPaper(page);
-  if (text === undefined)
-    console.log('Not checked: what is printed. Install Debian’s package poppler-utils.');
-  else for (const one of steps) expect(text).toContain(bare(one));
-}

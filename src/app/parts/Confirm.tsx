@@ -1,6 +1,6 @@
 // Asks before something is written for good: says in one sentence what will be written, and writes it only then. Whatever
 // goes wrong is said in the same place, and the same press tries again.
-import { type ReactNode, type RefObject, useEffect, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { landOn } from './useLanding.ts';
 
@@ -27,7 +27,11 @@ function Ask({ title, sentence, write, then, close, children }: AskProps) {
   const [busy, setBusy] = useState(false);
   const [wrong, setWrong] = useState('');
   useEffect(() => () => landOn(() => then?.current ?? document.querySelector('main')), [then]);
+  // Pressed once more while it writes, it does nothing; it is not disabled, or it would lose the focus to nothing.
+  const writing = useRef(false);
   const act = async (): Promise<void> => {
+    if (writing.current) return;
+    writing.current = true;
     setBusy(true);
     setWrong('');
     try {
@@ -36,6 +40,7 @@ function Ask({ title, sentence, write, then, close, children }: AskProps) {
     } catch (error) {
       setWrong(error instanceof Error ? error.message : String(error));
       setBusy(false);
+      writing.current = false;
     }
   };
   return (
@@ -50,7 +55,6 @@ function Ask({ title, sentence, write, then, close, children }: AskProps) {
       <p className="actions">
         <Button
           className="button main"
-          isDisabled={busy}
           onPress={() => {
             act().catch(() => undefined);
           }}

@@ -122,7 +122,9 @@ function Panel({ printable }: { readonly printable: Printable }) {
   const [wanted, setWanted] = useState<Wanted>({ kind: 'chart', size: usualSize(), language });
   const [outcome, setOutcome] = useState<Outcome | 'making'>();
   const [reach, ask] = useReach();
+  // The button can be pressed all the while, so that it keeps the focus: one paper is set at a time all the same.
   const press = async (): Promise<void> => {
+    if (outcome === 'making') return;
     setOutcome('making');
     const done = await printed(printable, wanted, overrides, book.state());
     setOutcome(done);
@@ -141,7 +143,7 @@ function Panel({ printable }: { readonly printable: Printable }) {
       <p className="actions">
         <Button
           className="button main"
-          isDisabled={reach !== 'can' || outcome === 'making'}
+          isDisabled={reach !== 'can'}
           onPress={() => {
             press().catch(() => setOutcome({ is: 'failed' }));
           }}
