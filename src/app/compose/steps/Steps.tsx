@@ -177,8 +177,27 @@ function knownOf({ steps }: Procedure, ticked: Ids): Ids {
   return known.size === 0 ? NONE : known;
 }
 
-export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
+const rowOf = (id: string): HTMLElement | null =>
+  document.querySelector<HTMLElement>(`.edit-step[data-key="${CSS.escape(id)}"]`);
+
+/** Where there is no room for both, the chosen step stands in the place of the list until one goes back to its row. */
+function useOpened(wide: boolean, chosen: Step | undefined, choose: (id: string) => void) {
   const [opened, open] = useState(false);
+  const chooseRow = useCallback(
+    (id: string) => {
+      choose(id);
+      open(true);
+    },
+    [choose],
+  );
+  const toList = (): void => {
+    open(false);
+    landOn(() => (chosen ? rowOf(chosen.id) : null));
+  };
+  return { alone: opened && !wide, chooseRow, back: wide ? undefined : toList };
+}
+
+export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
   const [ticked, tick] = useState<Ids>(NONE);
   const wide = useWide();
   const chosen = draft.steps.find(({ id }) => id === chosenId);
@@ -189,29 +208,12 @@ export function Steps({ draft, edit, checked, chosenId, choose }: StepsProps) {
   const apply = current
     ? (change: Edit, sentence: string) => edit(applyEdit(draft, change), `Mend: ${sentence}`)
     : undefined;
-  const chooseRow = useCallback(
-    (id: string) => {
-      choose(id);
-      open(true);
-    },
-    [choose],
-  );
-  const toList = (): void => {
-    open(false);
-    landOn(() => document.querySelector<HTMLElement>(`.edit-step[data-key="${CSS.escape(chosenId ?? '')}"]`));
-  };
+  const { alone, chooseRow, back } = useOpened(wide, chosen, choose);
   const keys = useKeys({ draft, edit, ticked: known, tick });
   const panel = chosen && (
-    <Chosen
-      draft={draft}
-      edit={edit}
-      checked={checked}
-      step={chosen}
-      apply={apply}
-      back={wide ? undefined : toList}
-    />
+    <Chosen draft={draft} edit={edit} checked={checked} step={chosen} apply={apply} back={back} />
   );
-  if (!wide && opened && panel) return panel;
+  if (alone && panel) return panel;
   return (
     <div className="steps-view compose-view">
       <section aria-labelledby="steps-title">
