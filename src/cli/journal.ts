@@ -12,7 +12,7 @@ import { JournalError } from '../journal/problems.ts';
 import type { Status } from './check.ts';
 import { type Io, printable } from './io.ts';
 import { JOURNAL_FORMAT, type JournalReport } from './journalSchema.ts';
-import { auditText, flawSentence, isSound } from './journalText.ts';
+import { auditText, flawSentence, isSound, keptText, restoredText, thereText } from './journalText.ts';
 import { VERSION } from './version.ts';
 
 interface Where {
@@ -137,6 +137,12 @@ async function auditFile(file: string): Promise<Audit> {
   }
 }
 
+/** What is in the file besides the journal. Throws where that is damaged. */
+async function tellKept(io: Io, meant: JournalPlace, file: string): Promise<void> {
+  const { keptIn } = await backups();
+  io.out(keptText(meant.in, await keptIn(file)));
+}
+
 async function backup(io: Io, { to, ...where }: Where & { readonly to: string }): Promise<Status> {
   const meant = await placeOf(where);
   if (existsSync(to)) {
@@ -145,9 +151,10 @@ async function backup(io: Io, { to, ...where }: Where & { readonly to: string })
   }
   return reading(io, meant, async (store) => {
     const { makeBackup } = await backups();
-    await makeBackup(meant, store, to);
+    await makeBackup(meant, store, to, new Date());
     const found = await auditFile(to);
     io.out(auditText(to, found));
+    await tellKept(io, meant, to);
     return isSound(found) ? 0 : 1;
   });
 }
@@ -156,23 +163,40 @@ interface RestoreFlags extends Where {
   readonly force?: boolean;
 }
 
-async function restoreInto(io: Io, from: string, meant: JournalPlace, force: boolean): Promise<Status> {
-  const { hasEntries, restore: put } = await backups();
-  const { placeName } = await stores();
-  const place = printable(placeName(meant));
-  const found = await auditFile(from);
-  if (!isSound(found)) {
+/** Whether a backup may be restored as it is; says why not. */
+async function isRestorable(io: Io, from: string, found: Audit): Promise<boolean> {
+  const { keptIn } = await backups();
+  try {
+    if (isSound(found)) {
+      await keptIn(from);
+      return true;
+    }
     io.err(auditText(from, found));
-    io.err('error: This backup is damaged and was not restored.\n');
-    return 1;
+  } catch (error) {
+    if (!(error instanceof JournalError) || error.problem.code !== 'damaged') throw error;
+    io.err(`${error.message}\n`);
   }
-  if (!force && (await hasEntries(meant))) {
-    io.err(`error: There is a journal at ${place}. With --force it is put aside, not overwritten.\n`);
+  io.err('error: This backup is damaged and was not restored.\n');
+  return false;
+}
+
+async function restoreInto(io: Io, from: string, meant: JournalPlace, force: boolean): Promise<Status> {
+  const { alreadyAt, keptIn, restore: put } = await backups();
+  const { placeName } = await stores();
+  const found = await auditFile(from);
+  if (!(await isRestorable(io, from, found))) return 1;
+  const kept = await keptIn(from);
+  const there = force ? [] : await alreadyAt(meant);
+  if (there.length > 0) {
+    io.err(thereText(there, kept !== undefined));
     return 2;
   }
-  const { aside } = await put(from, meant);
-  io.out(`${place}: restored, ${found.entries} entries, ends at ${found.head.number}:${found.head.hash}\n`);
-  if (aside !== undefined) io.out(`What was there is kept as ${printable(aside)}\n`);
+  const restored = await put(from, meant);
+  const { number, hash } = found.head;
+  io.out(
+    `${printable(placeName(meant))}: restored, ${found.entries} entries, ends at ${number}:${hash}\n` +
+      restoredText(meant.in, kept, restored),
+  );
   return 0;
 }
 
@@ -230,7 +254,9 @@ export function addJournal(root: Command, io: Io, finish: (status: Status) => vo
     .action(async (flags: VerifyFlags) => finish(await verify(io, flags)));
   journal
     .command('backup')
-    .description('write the journal as it stands to a file, while others go on writing')
+    .description(
+      "write the journal and the server's records as they stand to a file, while others go on writing",
+    )
     .requiredOption('--to <file>', 'the file to write; it must not exist')
     .option('--data <folder>', DATA)
     .action(async (flags: Where & { readonly to: string }) => finish(await backup(io, flags)));
@@ -239,7 +265,7 @@ export function addJournal(root: Command, io: Io, finish: (status: Status) => vo
     .description('put a backup in place')
     .argument('<file>', 'a file that backup wrote')
     .option('--data <folder>', DATA)
-    .option('--force', 'where a journal is there: put it aside')
+    .option('--force', 'where a journal or records are there: put them aside')
     .action(async (from: string, flags: RestoreFlags) => finish(await restore(io, from, flags)));
   journal
     .command('export')

@@ -61,3 +61,59 @@ export function auditText(place: string, { entries, devices, head, ...found }: A
 
 export const isSound = ({ flaws, damage, falseSnapshots }: Audit): boolean =>
   flaws.length + damage.length + falseSnapshots.length === 0;
+
+interface KeptRecords {
+  /** When the backup was begun, by the clock of the machine that made it. */
+  readonly madeAt: string;
+}
+
+type In = 'folder' | 'database';
+
+const lines = (texts: readonly string[]): string => texts.map((text) => `${wrapped(text)}\n`).join('');
+
+const OF_DATABASE =
+  'The server’s records (accounts, devices) are not in this file: they are in the database, and in the hospital’s own backup of it.';
+const HASHES =
+  'The server’s records are in it too: accounts, devices, passwords as hashes; no session and no pairing code. Only the owner of the file may read it: keep it so.';
+
+/** What a backup holds besides the journal. */
+export function keptText(from: In, kept: KeptRecords | undefined): string {
+  if (kept) return lines([HASHES]);
+  return lines([from === 'database' ? OF_DATABASE : 'There are no server’s records beside this journal.']);
+}
+
+/** Why a backup was not put in place, and how to go on. */
+export function thereText(there: readonly string[], hasRecords: boolean): string {
+  const names = there.map(printable).join(' and ');
+  const kept = hasRecords
+    ? 'put aside under another name, and the backup’s journal and records take the place of both'
+    : 'put aside under another name; this backup holds no server’s records, so those that are there stay';
+  return lines([
+    `error: There is a journal or a unit’s records already: ${names}. Nothing was changed: a backup is never mixed with what is newer.`,
+    `To go on: stop the server; restore into an empty folder with --data to look at it; or, with --force, what is there is ${kept}.`,
+  ]);
+}
+
+/** What is so after a restore, and what somebody must now do. */
+export function restoredText(
+  into: In,
+  kept: KeptRecords | undefined,
+  { aside, takenOut }: { readonly aside: readonly string[]; readonly takenOut: number | undefined },
+): string {
+  const records =
+    takenOut === undefined || !kept
+      ? [
+          into === 'database'
+            ? 'The server’s records were not restored: a database’s are in the hospital’s own backup of it.'
+            : 'This backup holds no server’s records.',
+        ]
+      : [
+          `The server’s records of ${kept.madeAt} are back. Everybody signs in again, and open pairing codes are void. Devices that were taken out since, as far as the journal or the records put aside tell: ${takenOut}. They stay out.`,
+          'What was changed after the backup and is written nowhere else is as it was then: a device taken out, an account closed, a role, a password. Let the lead look through devices and accounts before anybody works on.',
+        ];
+  return lines([
+    ...records,
+    ...aside.map((name) => `What was there is kept as ${printable(name)}`),
+    'Start the server again.',
+  ]);
+}

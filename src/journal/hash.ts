@@ -7,7 +7,9 @@ import { canonical } from './canonical.ts';
 /** What the first entry names as its predecessor. */
 export const GENESIS = '0'.repeat(64);
 
-export const hashOfText = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+export const hashOfBytes = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
+
+export const hashOfText = (text: string): string => hashOfBytes(utf8ToBytes(text));
 
 /** Hash of a link of the unit's chain: the entry's place, what stands before it, and the entry. */
 export const linkHash = (number: number, previous: string, entry: string): string =>

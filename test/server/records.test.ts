@@ -1,5 +1,5 @@
 // The server's own records, over SQLite and PostgreSQL alike: from an earlier form to this one with all that was in it, a
-// newer one refused, transactions whole, and a journal's backup without them.
+// newer one refused, transactions whole.
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -1,6 +1,6 @@
 // The journal in a SQLite file: one machine, nothing to set up. Every acknowledged entry is on the disk. Several programs may
 // have it open; they write one after the other (sqliteLock.ts says why) and read at any time.
-import { closeSync, mkdirSync, openSync, statSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { admit, askedOf, checkAlone } from '../admit.ts';
 import type { Entry } from '../entry.ts';
@@ -8,8 +8,16 @@ import { readRows } from '../fold.ts';
 import type { Acknowledged, Store } from '../port.ts';
 import { JournalError } from '../problems.ts';
 import { guarded } from './sqliteFaults.ts';
-import { createTables, type Db, isJournal, makeDurable, openFile, openToRead } from './sqliteFile.ts';
-import { type Lock, lockFileOf, lockOn } from './sqliteLock.ts';
+import {
+  createTables,
+  type Db,
+  isJournal,
+  makeDurable,
+  openFile,
+  openToRead,
+  refuseBackup,
+} from './sqliteFile.ts';
+import { type Lock, lockFileOf, lockOn, restoringOf } from './sqliteLock.ts';
 import { snapshotStatements, statementsOf, writersOf } from './sqliteStatements.ts';
 
 export interface SqliteOptions {
@@ -97,6 +105,7 @@ function closer(db: Db, lock: Lock): () => Promise<void> {
 
 function prepare(db: Db, lock: Lock, settings: readonly string[]): void {
   lock.hold(() => {
+    refuseBackup(db);
     makeDurable(db);
     for (const setting of settings) db.pragma(setting);
     if (!isJournal(db)) createTables(db);
@@ -109,6 +118,11 @@ function prepare(db: Db, lock: Lock, settings: readonly string[]): void {
  */
 function checkRights(file: string): void {
   mkdirSync(dirname(file), { recursive: true });
+  if (existsSync(restoringOf(file)))
+    throw new JournalError({
+      code: 'unavailable',
+      detail: 'a restore was not finished: run doffline journal restore again, with --force',
+    });
   closeSync(openSync(lockFileOf(file), 'a'));
 }
 

@@ -1,16 +1,18 @@
-// Backups of a journal: one SQLite file, whatever the journal is kept in. Making one is reading: others go on writing. Nothing
-// is ever overwritten: a backup takes a name that is free, and a journal that is replaced keeps its file under another name.
-import { closeSync, existsSync, fsyncSync, linkSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import type { Row } from '../entry.ts';
+// Backups of a journal: one SQLite file, whatever the journal is kept in, with the server's records where they lie beside it.
+// Making one is reading: others go on writing. The records are read first and the journal after them, so that the journal
+// never lacks what the records rest on. Nothing is ever overwritten: a backup takes a name that is free.
+import { closeSync, existsSync, fsyncSync, linkSync, mkdirSync, openSync, rmSync } from 'node:fs';
+import { dirname } from 'node:path';
+import type { Head, Row } from '../entry.ts';
+import { recordsBeside, recordsIn, emptyFile } from './recordsFile.ts';
+import { keepRecords } from './recordsKept.ts';
 import { guarded } from './sqliteFaults.ts';
 import { companions, createTables, openFile, openToRead } from './sqliteFile.ts';
-import { lockFileOf, lockOn } from './sqliteLock.ts';
-import { writersOf } from './sqliteStatements.ts';
+import { statementsOf, writersOf } from './sqliteStatements.ts';
 
 const WAIT = 5000;
 
-function force(path: string): void {
+export function force(path: string): void {
   const handle = openSync(path, 'r');
   try {
     fsyncSync(handle);
@@ -20,12 +22,12 @@ function force(path: string): void {
 }
 
 /** On the disk, with its name. */
-function forceFile(file: string): void {
+export function forceFile(file: string): void {
   force(file);
   if (process.platform !== 'win32') force(dirname(file));
 }
 
-const partOf = (file: string): string => `${file}.${process.pid}.part`;
+export const partOf = (file: string): string => `${file}.${process.pid}.part`;
 
 /** Gives a finished file its name; throws EEXIST where the name is taken. */
 function publish(part: string, file: string): void {
@@ -42,22 +44,40 @@ async function written(file: string, make: (part: string) => Promise<void>): Pro
     await make(part);
     guarded(() => publish(part, file));
   } finally {
-    for (const name of [part, ...companions(part)]) rmSync(name, { force: true });
+    for (const name of [part, `${part}-journal`, ...companions(part)]) rmSync(name, { force: true });
   }
 }
 
 /** A journal as it stands at one moment, with what is only in its log, as one file. */
-async function copyOf(from: string, to: string): Promise<void> {
+export async function copyOf(from: string, to: string): Promise<void> {
   const db = await openToRead(from, WAIT);
   try {
-    guarded(() => db.prepare('vacuum into ?').run(to));
+    guarded(() => {
+      emptyFile(to);
+      db.prepare('vacuum into ?').run(to);
+    });
   } finally {
     db.close();
   }
 }
 
-export const backupSqlite = (from: string, to: string): Promise<void> =>
-  written(to, (part) => copyOf(from, part));
+async function headIn(file: string): Promise<Head> {
+  const db = await openToRead(file, WAIT);
+  try {
+    return guarded(() => statementsOf(db).head());
+  } finally {
+    db.close();
+  }
+}
+
+export const backupSqlite = (from: string, to: string, now: Date): Promise<void> =>
+  written(to, async (part) => {
+    const records = recordsBeside(from);
+    const head = await headIn(from);
+    const kept = existsSync(records) ? await recordsIn(records, `${part}.records`) : undefined;
+    await copyOf(from, part);
+    if (kept) await keepRecords(part, kept, head, now);
+  });
 
 /** Rows of any journal as a SQLite file. */
 export const backupRows = (pages: AsyncIterable<readonly Row[]>, to: string): Promise<void> =>
@@ -78,42 +98,3 @@ export const backupRows = (pages: AsyncIterable<readonly Row[]>, to: string): Pr
       db.close();
     }
   });
-
-function freeName(folder: string): string {
-  for (let count = 1; ; count += 1) {
-    const name = join(folder, `journal.replaced-${count}.sqlite`);
-    if (!existsSync(name)) return name;
-  }
-}
-
-/** Puts a journal's file aside with what belongs to it. */
-function putAside(file: string): string {
-  const aside = freeName(dirname(file));
-  for (const name of [...companions(file), file]) renameSync(name, aside + name.slice(file.length));
-  return aside;
-}
-
-/**
- * A backup as the journal in `file`. What is there already is put aside, and its new name given back; a program that has it
- * open is refused with `replaced` at its next entry.
- */
-export async function restoreSqlite(backup: string, file: string): Promise<string | undefined> {
-  guarded(() => mkdirSync(dirname(file), { recursive: true }));
-  const lock = lockOn(await openFile(lockFileOf(file), WAIT));
-  const part = partOf(file);
-  try {
-    await copyOf(backup, part);
-    return guarded(() =>
-      lock.hold(() => {
-        force(part);
-        const aside = existsSync(file) ? putAside(file) : undefined;
-        renameSync(part, file);
-        forceFile(file);
-        return aside;
-      }),
-    );
-  } finally {
-    lock.close();
-    rmSync(part, { force: true });
-  }
-}

@@ -5,7 +5,7 @@ import { resolve } from 'node:path';
 import type Database from 'libsql';
 import { JournalError } from '../problems.ts';
 import { guarded, sqliteError } from './sqliteFaults.ts';
-import { APPLICATION_ID, SCHEMA_VERSION, TABLES, TRIGGERS } from './sqliteSchema.ts';
+import { APPLICATION_ID, BACKUP_VERSION, SCHEMA_VERSION, TABLES, TRIGGERS } from './sqliteSchema.ts';
 
 export type Db = Database.Database;
 
@@ -52,9 +52,21 @@ export function isJournal(db: Db): boolean {
   const tables = db.prepare('select count(*) as n from sqlite_schema').get() as { readonly n: number };
   if (id === 0 && version === 0 && tables.n === 0) return false;
   if (id !== APPLICATION_ID) throw new JournalError({ code: 'damaged', detail: 'the file is no journal' });
-  if (version > SCHEMA_VERSION)
-    throw new JournalError({ code: 'newer-format', detail: `form ${version}, this release knows 1` });
+  if (version > SCHEMA_VERSION && version !== BACKUP_VERSION)
+    throw new JournalError({
+      code: 'newer-format',
+      detail: `form ${version}, this release knows ${SCHEMA_VERSION}`,
+    });
   return true;
+}
+
+/** Throws where the file is a backup with the server's records: written on, it would be a journal that holds passwords' hashes. */
+export function refuseBackup(db: Db): void {
+  if (numberOf(db, 'user_version') === BACKUP_VERSION)
+    throw new JournalError({
+      code: 'read-only',
+      detail: 'the file is a backup: put it in place with doffline journal restore',
+    });
 }
 
 /** Every commit is on the disk when it returns. The log is copied into the file only by the one who writes (see lock). */

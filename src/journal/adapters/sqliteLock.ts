@@ -12,6 +12,9 @@ export interface Lock {
 
 export const lockFileOf = (file: string): string => `${file}.lock`;
 
+/** Is there while journal and records are exchanged for a backup's: who finds it finds halves of two. */
+export const restoringOf = (file: string): string => `${file}.restoring`;
+
 /** Throws `busy` where another program holds it too long. */
 export function lockOn(db: Db): Lock {
   return {

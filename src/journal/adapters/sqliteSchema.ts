@@ -6,6 +6,21 @@
 export const APPLICATION_ID = 0x64_6f_66_66;
 /** The version of these tables. A newer one is refused; an older one would be migrated here. */
 export const SCHEMA_VERSION = 1;
+/** Of a backup with the server's records: it can be read as a journal of form 1, and is never opened as one to write on. */
+export const BACKUP_VERSION = 1001;
+
+/** The server's records in a backup (recordsKept.ts). */
+export const RECORDS_TABLE = `
+create table records (
+  id integer primary key check (id = 1),
+  made_at text not null,
+  unit_number integer not null,
+  unit_hash text not null,
+  form integer not null,
+  sha256 text not null,
+  content blob not null
+) strict;
+`;
 
 export const TABLES = `
 create table entry (

@@ -1,6 +1,6 @@
 // The server's records, wherever its journal is: beside the file, or in the same database.
-import { dirname, join } from 'node:path';
 import type { JournalPlace } from '../../journal/adapters/open.ts';
+import { recordsBeside } from '../../journal/adapters/recordsFile.ts';
 import { migrate } from './migrations.ts';
 import { openPostgresRecords } from './postgres.ts';
 import type { Database } from './sql.ts';
@@ -9,7 +9,7 @@ import { openSqliteRecords } from './sqlite.ts';
 export async function openRecords(place: JournalPlace): Promise<Database> {
   const database =
     place.in === 'folder'
-      ? await openSqliteRecords(join(dirname(place.file), 'unit.sqlite'))
+      ? await openSqliteRecords(recordsBeside(place.file))
       : await openPostgresRecords(place.address);
   try {
     await migrate(database);

@@ -1,8 +1,9 @@
-// The server's records in a SQLite file beside the journal: not in it, so that a backup of the journal holds no password
-// and a restored one brings no revoked device back. It has a rollback journal, not a write-ahead log: writes are rare, and
-// the fault of the log that src/journal/adapters/sqliteLock.ts works around is none here.
-import { accessSync, chmodSync, constants, existsSync, mkdirSync } from 'node:fs';
+// The server's records in a SQLite file beside the journal, not in it: they change, and entries never do. It has a rollback
+// journal, not a write-ahead log: writes are rare, and the fault of the log that src/journal/adapters/sqliteLock.ts works
+// around is none here. Where a backup was restored over them, a server that still has the old ones open answers nobody.
+import { accessSync, chmodSync, constants, existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { JournalError } from '../../journal/problems.ts';
 import { guarded } from '../../journal/adapters/sqliteFaults.ts';
 import { type Db, openFile } from '../../journal/adapters/sqliteFile.ts';
 import { type Database, type Sql, turns, type Value } from './sql.ts';
@@ -33,6 +34,17 @@ async function transaction<Result>(db: Db, work: () => Promise<Result>): Promise
   }
 }
 
+/** The file's number on the disk: another one means that others were put in its place. */
+const identityOf = (file: string): bigint => statSync(file, { bigint: true }).ino;
+
+function inPlace(file: string): () => void {
+  const opened = identityOf(file);
+  return () => {
+    const now = guarded(() => (existsSync(file) ? identityOf(file) : undefined));
+    if (now !== opened) throw new JournalError({ code: 'replaced', detail: file });
+  };
+}
+
 function checkRights(file: string): void {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
   accessSync(dirname(file), constants.W_OK);
@@ -51,9 +63,15 @@ export async function openSqliteRecords(file: string, settings: readonly string[
   });
   const sql = statements(db);
   const turn = turns();
+  const check = inPlace(file);
+  const checked = <Result>(work: () => Promise<Result>): Promise<Result> =>
+    turn(async () => {
+      check();
+      return work();
+    });
   return {
-    all: (text, ...values) => turn(() => sql.all(text, ...values)),
-    write: (work) => turn(() => transaction(db, () => work(sql))),
+    all: (text, ...values) => checked(() => sql.all(text, ...values)),
+    write: (work) => checked(() => transaction(db, () => work(sql))),
     close: () => turn(async () => Promise.resolve(void db.close())),
   };
 }
