@@ -56,7 +56,7 @@ const RECORDS: Readonly<Record<Role, readonly string[]>> = {
   // Whose tablet it is may read a product's label; what it wrote is in its chain, and nothing after is taken without it.
   observer: [...EXITS, 'staff', 'product'],
   lead: [...EXITS, 'procedure', 'departure', 'language', 'staff', 'product'],
-  stores: ['note'],
+  stores: ['note', 'product'],
   'occupational-health': ['note'],
   reader: [],
 };

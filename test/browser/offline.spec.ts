@@ -315,6 +315,39 @@ test.describe('with the unit’s server', () => {
     expect(await numbersThere(ask, await deviceOf(page))).toEqual(upTo(5));
   });
 
+  test('what was recorded before joining is told, stays, and can be saved', async ({ context }) => {
+    const ask = await lead();
+    const page = await context.newPage();
+    await page.goto(`${server.address}/device`);
+    await page.evaluate(journalScript);
+    await record(page, 3, true);
+    const before = await deviceOf(page);
+    await expect(page.getByText(/^This device holds 3 entries that no server has\./)).toBeVisible();
+    // An exit that is under way keeps a device from joining.
+    await page.evaluate(async () => {
+      const store = await journal.openIndexedDb();
+      const name = localStorage.getItem('doffline-device') ?? '';
+      const [last] = await store.read(Number.MAX_SAFE_INTEGER, { device: name, backwards: true, most: 1 });
+      await store.append([journal.device(name, 'larkmoor-isolation', last?.entry).write('exit.ended')]);
+      await store.close();
+    });
+    const { code } = await ask('/api/pairings', { label: 'Tablet in the anteroom', role: 'observer' });
+    await page.goto(`${server.address}/device#pair=${code}`);
+    await page.reload();
+    await expect(page.getByText(/^This device holds 4 entries that no server has\./)).toBeVisible();
+    await page.getByRole('button', { name: 'Join' }).click();
+    await expect(page.getByText('All sent.')).toBeVisible({ timeout: 15_000 });
+    await expect(page.getByText(/^4 entries from before this device joined stay/)).toBeVisible();
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save them as a file' }).click();
+    const file = await (await saving).path();
+    const lines = readFileSync(file, 'utf8').trimEnd().split('\n');
+    expect(lines.map((one) => (JSON.parse(one) as { device: string }).device)).toEqual(
+      Array.from({ length: 4 }, () => before),
+    );
+    expect(await numbersThere(ask, before)).toEqual([]);
+  });
+
   test('fifty entries through a network that comes and goes: none lost, none twice', async ({ context }) => {
     const ask = await lead();
     const page = await joined(context, ask);

@@ -97,7 +97,9 @@ A step is read to whoever does it, action and object first; then the observer wa
 slip. Nothing goes on by itself. What is shown is at most two rows, with one clause in a row; a longer sentence
 goes over several screens. Capitals are ${capitalHeight(2).toFixed(1)} mm high for a reader at 2 m and ${capitalHeight(3).toFixed(1)} mm at 3 m (${cited('legibility.capital-angle')});
 how many characters then fit follows from the screen's size (${cited('legibility.typeface')}; ${cited('legibility.screen')}). Where the text does
-not fit, the script says so.
+not fit, the script says so. The observer's own screen shows each line as large as goes in beside the picture of its step, measured on
+the screen itself; where that is less than the distance asks for, it says how high the capitals are and from how far they are read.
+A screen that nobody measured is taken to have ${evidenceNumber('legibility.unmeasured-screen')} pixels an inch (${cited('legibility.unmeasured-screen')}).
 
 Holds: after the steps whose slips together carry ${share * 100} % of the chance that anything protected is reached, at most ${most} of them, everybody
 stands still until the observer reads on; before such a step whoever does it says it back. The chance is the check's own importance
@@ -116,7 +118,8 @@ from the first line of the step that was not (${cited('guide.resume')}). Times r
 
 A time is started when the observer sees the wetting or the rub begin, and the step is not answered before it is up. Going on
 before that needs a reason (${EARLY_REASONS.map((reason) => guide.early[reason].toLowerCase()).join('; ')}), and is recorded as the step's own slip: too short a contact, or
-hand hygiene that missed a spot (${cited('guide.short-rub')}). The unit's own times, from its labels, go before these:
+hand hygiene that missed a spot (${cited('guide.short-rub')}). The unit's own times go before these: what somebody
+wrote down from a label, with who and when, as an entry of the journal; the screen shows which label it was:
 
 ${table(['What', 'Timer', 'Time', 'Where it comes from'], timerRows())}
 
@@ -155,9 +158,16 @@ recorded.
 ## Storing
 
 An entry is stored before the screen moves; until the store has said so, the screen shows that it is saving. A stop, an emergency and a time
-that is up do not wait. A store that fails is shown and keeps nobody from reading on: what is not stored goes along with
-the next entry, and one that never answers is left behind by a press. Entries are those of the journal (\`exit.*\`, \`room.*\`,
+that is up do not wait. Where the store fails (a full device), the line stays, the screen says why, and it is tried again by itself; one press
+goes on unsaved, from then on without asking at each line, and what is not stored goes along with the next entry. A store that never
+answers is left behind by the same press. Entries are those of the journal (\`exit.*\`, \`room.*\`,
 \`emergency.opened\`, \`note.added\`), with ids of people, never names.
+
+## One tab
+
+One tab of a browser runs an exit. Another that opens it shows that, and offers to take over: the first saves what it has and stops. A
+tab whose entries cannot be saved keeps the exit; one that is dead or asleep is taken over from after three seconds. Entries of a tab that
+has lost its exit are refused before they are stored. The observer hands over only to somebody without another part in the exit.
 
 ## How it is held to that
 

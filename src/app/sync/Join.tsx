@@ -2,7 +2,8 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { codeIn, join } from './joining.ts';
-import { JOIN } from './labels.ts';
+import { JOIN, STAYING } from './labels.ts';
+import { Staying } from './Staying.tsx';
 
 export function Join() {
   const [code, setCode] = useState(() => codeIn(window.location.hash));
@@ -25,6 +26,7 @@ export function Join() {
     <>
       <h3>{JOIN.title}</h3>
       <p className="quiet">{JOIN.says}</p>
+      <Staying device="" says={STAYING.before} />
       <div className="actions">
         <TextField className="field" value={code} onChange={setCode} autoComplete="off">
           <Label>{JOIN.code}</Label>

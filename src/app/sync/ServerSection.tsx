@@ -2,9 +2,10 @@
 import { Button } from 'react-aria-components';
 import { statusOf } from '../../sync/status.ts';
 import { Join } from './Join.tsx';
-import { SYNC, TODO } from './labels.ts';
+import { STAYING, SYNC, TODO } from './labels.ts';
 import { pairedAs } from './paired.ts';
 import type { Shown } from './runner.ts';
+import { Staying } from './Staying.tsx';
 import { tryNow, useSync } from './useSync.ts';
 
 export const clock = (at: number | string): string =>
@@ -49,6 +50,7 @@ function Exchange({ shown }: { readonly shown: Shown }) {
           {SYNC.tryNow}
         </Button>
       </p>
+      {paired && <Staying device={paired.device} says={STAYING.after} />}
       {shown.state.refused?.stops === 'all' && <Join />}
     </>
   );

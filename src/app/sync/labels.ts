@@ -46,6 +46,18 @@ export const JOIN = {
   noRoom: 'The browser does not let this page keep anything. Leave its private window and try again.',
 } as const;
 
+const entriesOf = (count: number): string => (count === 1 ? '1 entry' : `${count} entries`);
+
+/** What was recorded here before this device joined. */
+export const STAYING = {
+  before: (count: number): string =>
+    `This device holds ${entriesOf(count)} that no server has. They carry the name that it has now; joining gives it another. They stay on this device, in its journal, and are never sent. Save them first, and give the file to the lead.`,
+  after: (count: number): string =>
+    `${entriesOf(count)} from before this device joined stay on this device alone: the server does not take them. They are not lost: they stand in its journal, until the browser's data are deleted. Save them, and give the file to the lead.`,
+  save: 'Save them as a file',
+  file: 'from-before-joining.jsonl',
+} as const;
+
 export const ACCOUNT = {
   title: 'One exit, from all devices',
   list: 'Exits',

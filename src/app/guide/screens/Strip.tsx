@@ -6,7 +6,7 @@ import { useBook } from '../../journal/useBook.ts';
 import { turnLight, useLight } from '../shell/light.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
-import { useAwake } from './useRun.ts';
+import { useAwake, useSpeech } from './useRun.ts';
 
 function Saved({ desk }: { readonly desk: Desk }) {
   const { screen, words, run, press } = desk;
@@ -26,7 +26,7 @@ function Saved({ desk }: { readonly desk: Desk }) {
 }
 
 function Voice({ desk }: { readonly desk: Desk }) {
-  const speech = desk.run.speech();
+  const speech = useSpeech(desk.run);
   return (
     <Act pressed={speech === 'off'} press={() => desk.run.mute(speech !== 'off')}>
       Voice off
@@ -54,6 +54,7 @@ export function Strip({ desk }: { readonly desk: Desk }) {
   const { staff } = useBook();
   const light = useLight();
   const held = useAwake();
+  const speech = useSpeech(desk.run);
   const { people, room, script } = state.shown;
   const roles = [
     ['Wearer', people.wearer],
@@ -78,7 +79,7 @@ export function Strip({ desk }: { readonly desk: Desk }) {
             </span>
           ))}
         </p>
-        {desk.run.speech() === 'no-voice' && (
+        {speech === 'no-voice' && (
           <p className="g-missing">No voice for this language here: read it yourself.</p>
         )}
         {!held && !state.shown.ended && <p className="g-missing">This screen may go dark by itself.</p>}

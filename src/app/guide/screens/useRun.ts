@@ -39,6 +39,10 @@ export function useShown(run: Run): Shown {
   return { state, screen };
 }
 
+/** What became of the last line that was to be read aloud; it may change while the line stays. */
+export const useSpeech = (run: Run): ReturnType<Run['speech']> =>
+  useSyncExternalStore(run.subscribe, run.speech);
+
 export const useAwake = (): boolean => useSyncExternalStore(onAwake, awake.isHeld);
 
 /** The device's clock, several times a second while something runs. */

@@ -96,19 +96,31 @@ const until = async (
     };
   });
 
-/** Reads aloud unless it is muted, and remembers what became of it. */
-function readerOf(voice: Voice) {
-  let speech: Speech = 'spoken';
+/** Reads aloud unless it is muted, and remembers what became of the line: without a voice for one of those it is for, none. */
+function readerOf(voice: Voice, changed: () => void) {
+  const silent = new Set<string>();
   let muted = false;
+  const told = (language: string, speech: Speech): void => {
+    if (speech === 'no-voice') silent.add(language);
+    else silent.delete(language);
+  };
   return {
-    speech: (): Speech => speech,
+    speech: (): Speech => (muted ? 'off' : silent.size > 0 ? 'no-voice' : 'spoken'),
+    /** Another line begins. */
+    begin: (): void => silent.clear(),
     read: (text: string, language: string): void => {
-      speech = muted ? 'off' : voice.speak(text, language);
+      if (muted) return;
+      const late = (speech: Speech): void => {
+        told(language, speech);
+        changed();
+      };
+      told(language, voice.speak(text, language, late));
     },
     mute: (off: boolean): void => {
       muted = off;
-      speech = off ? 'off' : 'spoken';
+      silent.clear();
       if (off) voice.hush();
+      changed();
     },
   };
 }
@@ -129,15 +141,16 @@ function outside(
 
 export function createRun(begun: readonly [State, readonly Effect[]], parts: RunnerParts): Run {
   let [state] = begun;
-  const reader = readerOf(parts.voice);
   let trouble = '';
   /** Presses and times count no more: it is on its way to another tab, or there. */
   let leaving = false;
   const { subscribe, tellAll } = audience();
+  const reader = readerOf(parts.voice, tellAll);
 
   const happen = (event: Event): void => {
     const [after, effects] = next(state, event);
     state = after;
+    if (effects.some((effect) => effect.do === 'speak')) reader.begin();
     for (const effect of effects) perform(effect);
     tellAll();
   };
@@ -146,11 +159,12 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   };
   const timers = timersOf(parts, clock);
 
-  /** Room may have been made meanwhile. */
+  const retry = (): void => happen({ is: 'retry', at: parts.now(), by: state.core.people.observer });
+  /** Room may have been made meanwhile. One at a time, however much has failed. */
   const again = (): void => {
-    if (state.unsaved.length > 0 && state.saving.length === 0 && !leaving)
-      happen({ is: 'retry', at: parts.now(), by: state.core.people.observer });
+    if (state.unsaved.length > 0 && state.saving.length === 0 && !leaving) retry();
   };
+  let soon = (): void => undefined;
   const append = ({ entries }: Extract<Effect, { do: 'append' }>): void => {
     const ids = entries.map(({ id }) => id);
     const answer = (is: 'stored' | 'store-failed'): void =>
@@ -160,7 +174,8 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
       (error: unknown) => {
         trouble = reasonOf(error);
         answer('store-failed');
-        parts.wait(AGAIN_MS, again);
+        soon();
+        soon = parts.wait(AGAIN_MS, again);
       },
     );
   };
@@ -181,7 +196,7 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   const save = async (): Promise<boolean> => {
     const isAnswered = (): boolean => state.saving.length === 0;
     await until(isAnswered, { subscribe, wait: parts.wait });
-    if (state.unsaved.length > 0) happen({ is: 'retry', at: parts.now(), by: state.core.people.observer });
+    if (state.unsaved.length > 0) retry();
     await until(isAnswered, { subscribe, wait: parts.wait });
     return state.unsaved.length === 0 && isAnswered();
   };
@@ -192,10 +207,7 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
     state: () => state,
     speech: reader.speech,
     trouble: () => trouble,
-    mute: (off) => {
-      reader.mute(off);
-      tellAll();
-    },
+    mute: reader.mute,
     subscribe,
     press: (press, by = state.core.people.observer) => {
       if (leaving) return;

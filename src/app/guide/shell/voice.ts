@@ -3,8 +3,11 @@
 export type Speech = 'spoken' | 'no-voice' | 'off';
 
 export interface Voice {
-  /** Says a text in a language (BCP 47); what was still being said is broken off by `hush`. */
-  readonly speak: (text: string, language: string) => Speech;
+  /**
+   * Says a text in a language (BCP 47); what was still being said is broken off by `hush`. Browsers know their voices late:
+   * where one comes before the text is over with, it is said then, and `late` is told.
+   */
+  readonly speak: (text: string, language: string, late?: (speech: Speech) => void) => Speech;
   readonly hush: () => void;
 }
 
@@ -34,16 +37,32 @@ const isFor = (voice: SpeechSynthesisVoice, language: string): boolean =>
 /** The device's own voices only: a voice that is fetched may be late, and sends the line elsewhere. */
 export function browserVoice(page: Window): Voice {
   const { speechSynthesis } = page as Partial<Pick<Window, 'speechSynthesis'>>;
+  const say = (text: string, language: string): Speech => {
+    const voice = speechSynthesis?.getVoices().find((one) => one.localService && isFor(one, language));
+    if (!speechSynthesis || !voice) return 'no-voice';
+    const saying = new SpeechSynthesisUtterance(text);
+    saying.voice = voice;
+    saying.lang = voice.lang;
+    speechSynthesis.speak(saying);
+    return 'spoken';
+  };
+  /** What is still to be said once its voice is there. */
+  let unsaid: (() => void)[] = [];
+  speechSynthesis?.addEventListener('voiceschanged', () => {
+    const again = unsaid;
+    unsaid = [];
+    for (const one of again) one();
+  });
+  const speak: Voice['speak'] = (text, language, late) => {
+    const now = say(text, language);
+    if (now === 'no-voice') unsaid.push(() => late?.(speak(text, language, late)));
+    return now;
+  };
   return {
-    speak: (text, language) => {
-      const voice = speechSynthesis?.getVoices().find((one) => one.localService && isFor(one, language));
-      if (!speechSynthesis || !voice) return 'no-voice';
-      const saying = new SpeechSynthesisUtterance(text);
-      saying.voice = voice;
-      saying.lang = voice.lang;
-      speechSynthesis.speak(saying);
-      return 'spoken';
+    speak,
+    hush: () => {
+      unsaid = [];
+      speechSynthesis?.cancel();
     },
-    hush: () => speechSynthesis?.cancel(),
   };
 }
