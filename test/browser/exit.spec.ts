@@ -106,7 +106,7 @@ const toldIn = (rows: readonly Row[], names: Readonly<Record<string, string>>): 
 test('a real exit of an approved version: the journal says what happened, in order and by whom', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(180_000);
   const exit = await beginExit(page);
   await expect(page.getByText('DRILL', { exact: true })).toHaveCount(0);
   await onwardTo(page, PEDAL, 4);
