@@ -113,9 +113,12 @@ export function tabletAt(address: string, profile: string): Tablet {
     await reopen();
   };
   const kill = async (): Promise<void> => {
-    const ended = new Promise((resolve) => child?.once('exit', resolve));
-    if (child?.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
-    await ended;
+    const dying = child;
+    if (dying?.pid !== undefined && dying.exitCode === null && dying.signalCode === null) {
+      const ended = new Promise((resolve) => dying.once('exit', resolve));
+      process.kill(-dying.pid, 'SIGKILL');
+      await ended;
+    }
     await browser?.close().catch(() => undefined);
   };
   return {

@@ -234,7 +234,7 @@ test('a second tap that comes too soon does nothing', async ({ page }, info) => 
   expect(rows.filter(({ kind }) => kind === 'exit.line-shown')).toHaveLength(3);
 });
 
-test('a full device is said and the line stays; it goes on when there is room, or unsaved when somebody says so', async ({
+test('a device that is full or may not be written to is said and the line stays; it goes on when there is room, or unsaved when somebody says so', async ({
   page,
 }, info) => {
   test.skip(info.project.name !== 'desk', 'once, on the desk');
@@ -243,8 +243,8 @@ test('a full device is said and the line stays; it goes on when there is room, o
     Object.defineProperty(prototype, 'add', {
       value: new Proxy(Reflect.get(prototype, 'add') as () => IDBRequest, {
         apply: (add, store, given) => {
-          if (sessionStorage.getItem('broken') !== null)
-            throw new DOMException('no room', 'QuotaExceededError');
+          const broken = sessionStorage.getItem('broken');
+          if (broken !== null) throw new DOMException('no room', broken);
           return Reflect.apply(add, store, given) as IDBRequest;
         },
       }),
@@ -255,7 +255,7 @@ test('a full device is said and the line stays; it goes on when there is room, o
   const kept = await entriesOf(page, exit);
   const stood = page.locator('.g-rows').first();
   const text = await stood.textContent();
-  await page.evaluate(() => sessionStorage.setItem('broken', 'yes'));
+  await page.evaluate(() => sessionStorage.setItem('broken', 'QuotaExceededError'));
   await page.keyboard.press('PageDown');
   const alert = page.getByRole('alert');
   await expect(alert).toContainText('Not saved: the line stays.');
@@ -273,10 +273,10 @@ test('a full device is said and the line stays; it goes on when there is room, o
   await expect(page.getByText('Saved', { exact: true })).toBeVisible();
   await expect(alert).toHaveCount(0);
   expect(answeredIn(await entriesOf(page, exit))).toEqual([1]);
-  // Full again: whoever must go on does, once said, and all is saved later.
-  await page.evaluate(() => sessionStorage.setItem('broken', 'yes'));
+  // Then it may not be written to at all: whoever must go on does, once said, and all is saved later.
+  await page.evaluate(() => sessionStorage.setItem('broken', 'ReadOnlyError'));
   await page.keyboard.press('PageDown');
-  await expect(alert).toBeVisible();
+  await expect(alert).toContainText('The journal may not be written to');
   await pause(page);
   await button(page, 'Go on unsaved').click();
   await expect(alert).toHaveCount(0);
@@ -288,6 +288,21 @@ test('a full device is said and the line stays; it goes on when there is room, o
   await expect(page.getByText('Saved', { exact: true })).toBeVisible();
   const lines = (await entriesOf(page, exit)).filter(({ kind }) => kind === 'exit.line-shown');
   expect(lines.map(({ body }) => body.line)).toEqual(lines.map((_, at) => at));
+});
+
+test('nothing begins on a device that cannot keep what it begins with', async ({ page }, info) => {
+  test.skip(info.project.name !== 'desk', 'once, on the desk');
+  await page.addInitScript(() => {
+    Object.defineProperty(IDBObjectStore.prototype, 'put', {
+      value: () => {
+        throw new DOMException('no room', 'QuotaExceededError');
+      },
+    });
+  });
+  await fill(page, SUIT);
+  await button(page, 'Begin the drill').click();
+  await expect(page.getByRole('alert')).toBeVisible();
+  await expect(line(page)).toHaveCount(0);
 });
 
 for (const way of ['a channel', 'the store'] as const)

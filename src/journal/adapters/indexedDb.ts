@@ -21,6 +21,7 @@ type Transaction<M extends Mode> = IDBPTransaction<Tables, ('entries' | 'head')[
 
 const FAILED: Readonly<Record<string, FailureCode>> = {
   QuotaExceededError: 'full',
+  ReadOnlyError: 'read-only',
   VersionError: 'newer-format',
   DataCloneError: 'damaged',
   UnknownError: 'unavailable',
