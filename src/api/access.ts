@@ -45,6 +45,7 @@ export const ACCESS = {
   'set-paper': { people: ROLES, devices: ROLES },
   'seal-health-record': OCCUPATIONAL_HEALTH,
   'read-health-records': OCCUPATIONAL_HEALTH,
+  'list-health-readings': OCCUPATIONAL_HEALTH,
 } as const satisfies Readonly<Record<string, Access>>;
 
 export type RouteName = keyof typeof ACCESS;

@@ -198,12 +198,20 @@ export const ROUTES = {
     refuses: ['malformed', 'health-key-missing'],
   },
   'read-health-records': {
-    method: 'get',
-    path: '/api/health-records',
-    does: 'Health records from a number on.',
-    query: health.healthQuery,
+    method: 'post',
+    path: '/api/health-records/readings',
+    does: 'Read health records from a number on. Who reads whose and why is in the journal before anything is shown.',
+    body: health.healthReading,
     answer: health.healthRecords,
     refuses: ['health-key-missing', 'health-key-unknown'],
+  },
+  'list-health-readings': {
+    method: 'get',
+    path: '/api/health-records/readings',
+    does: 'Who read whose health records, when and why, from a number on.',
+    query: health.readingsQuery,
+    answer: health.readings,
+    refuses: [],
   },
 } as const satisfies Readonly<Record<RouteName, Route>>;
 

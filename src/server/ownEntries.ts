@@ -12,10 +12,14 @@ import { versionOf } from '../journal/kinds/kind.ts';
 export const SERVER_DEVICE = 'server';
 /** The chain of sealed records alone, so that what is hidden leaves no gap in another. */
 export const HEALTH_DEVICE = 'server-health';
+/** The chain of who read them: apart, so that the numbers of records stay without a gap. */
+export const READS_DEVICE = 'server-reads';
+/** Chains that only occupational health is told of. */
+export const HIDDEN_DEVICES: readonly string[] = [HEALTH_DEVICE, READS_DEVICE];
 
 export interface OwnEntry {
   readonly unit: string;
-  readonly device: typeof SERVER_DEVICE | typeof HEALTH_DEVICE;
+  readonly device: typeof SERVER_DEVICE | typeof HEALTH_DEVICE | typeof READS_DEVICE;
   readonly kind: KindName;
   readonly at: Date;
   readonly by: string | null;

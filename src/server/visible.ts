@@ -1,9 +1,9 @@
-// The journal as everybody may read it: without sealed records, and without a trace of them. Their chain is their own, so
+// The journal as everybody may read it: without sealed records and who read them, and without a trace of either. Their chains are their own, so
 // no device's chain has a gap; places are counted anew over what remains, so that none is missing there either; and the
 // unit's chain, which would not fit, is not told.
 import type { Accepted } from '../journal/entry.ts';
 import { type Store, USUAL_PAGE } from '../journal/port.ts';
-import { HEALTH_DEVICE } from './ownEntries.ts';
+import { HIDDEN_DEVICES } from './ownEntries.ts';
 import { turns } from './store/sql.ts';
 
 type Readable = Pick<Store, 'read'>;
@@ -20,7 +20,7 @@ export interface Page {
 }
 
 const isHidden = ({ entry }: Accepted): boolean =>
-  entry.device === HEALTH_DEVICE || entry.kind.startsWith('health.');
+  HIDDEN_DEVICES.includes(entry.device) || entry.kind.startsWith('health.');
 
 /** How many of the sorted numbers are at most `most`. */
 function countUpTo(sorted: readonly number[], most: number): number {
@@ -43,21 +43,36 @@ function unitNumberOf(hidden: readonly number[], at: number): number {
   }
 }
 
-/** Where hidden entries stand: remembered, and looked up anew when the journal is not the one it was (a restored backup). */
-function hiddenIn(journal: Readable): () => Promise<readonly number[]> {
+/** Where one chain's entries stand: remembered, and looked up anew when the journal is not the one it was (a restored backup). */
+function placesOf(journal: Readable, device: string): () => Promise<readonly number[]> {
   let numbers: readonly number[] = [];
-  const turn = turns();
   const page = async (from: number, most: number): Promise<readonly number[]> =>
-    (await journal.read(from, { device: HEALTH_DEVICE, most })).map(({ unitNumber }) => unitNumber);
+    (await journal.read(from, { device, most })).map(({ unitNumber }) => unitNumber);
+  return async () => {
+    const known = numbers.length;
+    if (known > 0 && (await page(known, 1))[0] !== numbers[known - 1]) numbers = [];
+    for (;;) {
+      const further = await page(numbers.length + 1, USUAL_PAGE);
+      if (further.length > 0) numbers = [...numbers, ...further];
+      if (further.length < USUAL_PAGE) return numbers;
+    }
+  };
+}
+
+/** Where hidden entries stand, in order; worked out again where one was added. */
+function hiddenIn(journal: Readable): () => Promise<readonly number[]> {
+  const chains = HIDDEN_DEVICES.map((device) => placesOf(journal, device));
+  const turn = turns();
+  let before: readonly (readonly number[])[] = [];
+  let all: readonly number[] = [];
   return () =>
     turn(async () => {
-      const known = numbers.length;
-      if (known > 0 && (await page(known, 1))[0] !== numbers[known - 1]) numbers = [];
-      for (;;) {
-        const further = await page(numbers.length + 1, USUAL_PAGE);
-        if (further.length > 0) numbers = [...numbers, ...further];
-        if (further.length < USUAL_PAGE) return numbers;
-      }
+      const now: (readonly number[])[] = [];
+      for (const chain of chains) now.push(await chain());
+      if (now.some((numbers, index) => numbers !== before[index]))
+        all = now.flat().toSorted((one, other) => one - other);
+      before = now;
+      return all;
     });
 }
 

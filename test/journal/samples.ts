@@ -128,6 +128,7 @@ export const BODIES: Bodies = {
     happened: '2026-11-25T09:05:00.000Z',
   },
   'note.added': { about: 'exit', id: 'exit-1', text: 'Chair was too low; ask Ms Invented.' },
+  'health.read': { account: 'a-1', people: ['p-3k7m'], records: [1], why: 'follow-up' },
   'health.sealed': {
     cipher: 'aes-256-gcm',
     key: 'follow-up-2026',

@@ -1,9 +1,12 @@
 // Health records of staff: who may read them, that they are closed where they lie, and that nobody else can tell from
 // anything the server says whether there are any.
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { openJournal } from '../../src/journal/adapters/open.ts';
 import { memoryStore } from '../../src/journal/adapters/memory.ts';
+import { JournalError } from '../../src/journal/problems.ts';
 import { readHealthKeys } from '../../src/server/health/keys.ts';
 import { seal, unseal } from '../../src/server/health/seal.ts';
 import { Refusal } from '../../src/server/refusal.ts';
@@ -29,18 +32,20 @@ beforeEach(async () => {
 });
 afterEach(() => server.stop());
 
+const WHY = { why: 'follow-up' } as const;
+
 const sealOne = (record: object = RECORD) => doctor.call('seal-health-record', { body: record });
 
 test('occupational health writes and reads', async () => {
   expect(await sealOne()).toEqual({ number: 1, key: 'first' });
   await sealOne({ ...RECORD, record: { day: 5 } });
-  const read = await doctor.call('read-health-records');
+  const read = await doctor.call('read-health-records', { body: WHY });
   expect(read).toMatchObject({ next: 3, more: false });
   expect(read.records).toMatchObject([
     { ...RECORD, number: 1, key: 'first' },
     { person: 'p-3k7m', record: { day: 5 }, number: 2 },
   ]);
-  expect(await doctor.call('read-health-records', { query: { from: 2 } })).toMatchObject({
+  expect(await doctor.call('read-health-records', { body: { ...WHY, from: 2 } })).toMatchObject({
     records: [{ number: 2 }],
   });
   expect((await verdictOf(server.context.journal)).flaws).toEqual([]);
@@ -72,6 +77,7 @@ test('nobody else can tell: the same answers with records and without', async ()
   const before = await told();
   const counts = server.context.metrics.text([]);
   for (let turn = 0; turn < 3; turn += 1) await sealOne();
+  await doctor.call('read-health-records', { body: WHY });
   expect(server.context.metrics.text([]).match(/doffline_entries_total \d+/)).toEqual(
     counts.match(/doffline_entries_total \d+/),
   );
@@ -96,6 +102,7 @@ test('a cursor goes on where it was while records come between', async () => {
     if (turn % 3 === 0) await sealOne();
     await anteroom.call('append-entries', { body: { entries: [entry] } });
     if (turn % 2 === 0) await sealOne();
+    if (turn % 4 === 1) await doctor.call('read-health-records', { body: WHY });
     const page = await anteroom.call('read-entries', { query: { from, most: 1 + (turn % 3) } });
     seen.push(...page.entries.map(({ at }) => at));
     from = page.next;
@@ -139,11 +146,83 @@ test('the lead, other roles and devices find nothing at the address', async () =
   await sealOne();
   for (const role of ['observer', 'stores', 'reader'] as const) {
     const one = await person(server, desk, role);
-    expect(await one.refused('read-health-records')).toMatchObject({ code: 'not-found', status: 404 });
+    for (const name of ['read-health-records', 'list-health-readings'] as const)
+      expect(await one.refused(name)).toMatchObject({ code: 'not-found', status: 404 });
   }
   expect(await desk.refused('seal-health-record', { body: RECORD })).toMatchObject({ code: 'not-found' });
   const { client: own } = await tablet(server, desk, 'occupational-health');
   expect(await own.refused('read-health-records')).toMatchObject({ code: 'not-found' });
+});
+
+describe('who reads is recorded', () => {
+  test('who, when, whose, which and why, before it is shown; nothing of what it says', async () => {
+    await sealOne();
+    await sealOne({ ...RECORD, person: 'p-9x2q' });
+    await doctor.call('read-health-records', { body: WHY });
+    const one = await doctor.call('read-health-records', { body: { why: 'exposure', person: 'p-9x2q' } });
+    expect(one.records).toMatchObject([{ person: 'p-9x2q', number: 2 }]);
+    const none = await doctor.call('read-health-records', { body: { ...WHY, person: 'p-5t8w' } });
+    expect(none.records).toEqual([]);
+    const { account } = await doctor.call('read-session');
+    const by = { by: account.person, account: account.id };
+    const listed = await doctor.call('list-health-readings');
+    expect(listed).toMatchObject({
+      readings: [
+        { number: 1, ...by, people: ['p-3k7m', 'p-9x2q'], records: [1, 2], why: 'follow-up' },
+        { number: 2, ...by, people: ['p-9x2q'], records: [2], why: 'exposure' },
+        { number: 3, ...by, people: ['p-5t8w'], records: [], why: 'follow-up' },
+      ],
+      next: 4,
+      more: false,
+    });
+    expect((await doctor.call('list-health-readings', { query: { from: 3 } })).readings).toHaveLength(1);
+    const rows = await server.context.journal.read(1, { device: 'server-reads' });
+    expect(rows).toHaveLength(3);
+    expect(JSON.stringify(rows)).not.toMatch(/384|MONDAY|follow-up-day/);
+    expect((await verdictOf(server.context.journal)).flaws).toEqual([]);
+  });
+
+  test('where that cannot be stored the record is not shown', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'doffline-health-'));
+    const journal = await openJournal({ in: 'folder', file: join(folder, 'journal.sqlite') });
+    const disk = { isFull: false };
+    const append: typeof journal.append = (entries) =>
+      disk.isFull
+        ? Promise.reject(new JournalError({ code: 'full', detail: 'no room' }))
+        : journal.append(entries);
+    const other = await start({ journal: { ...journal, append } });
+    const one = await person(other, await lead(other), 'occupational-health');
+    await one.call('seal-health-record', { body: RECORD });
+    disk.isFull = true;
+    const { status, text } = await one.raw('read-health-records', { body: WHY });
+    expect([status, text]).toEqual([503, expect.stringContaining('"full"')]);
+    expect(text).not.toMatch(/MONDAY|p-3k7m/);
+    disk.isFull = false;
+    expect((await one.call('list-health-readings')).readings).toEqual([]);
+    expect((await one.call('read-health-records', { body: WHY })).records).toMatchObject([RECORD]);
+    await other.stop();
+    rmSync(folder, { recursive: true });
+  });
+
+  test('without a reason nothing is shown; a reason is chosen, not typed', async () => {
+    await sealOne();
+    const refused = (body: object) => doctor.refused('read-health-records', { body });
+    expect(await refused({})).toMatchObject({ code: 'wrong-shape' });
+    expect(await refused({ why: 'She had a fever.' })).toMatchObject({ code: 'wrong-shape' });
+    expect((await doctor.call('list-health-readings')).readings).toEqual([]);
+  });
+
+  test('no device may write or forge such an entry, and none reads it', async () => {
+    const { client: anteroom, device: id } = await tablet(server, desk);
+    const forged = [device(id, 'larkmoor-isolation').write('health.read')];
+    expect(await anteroom.refused('append-entries', { body: { entries: forged } })).toMatchObject({
+      code: 'kind-not-allowed',
+    });
+    await sealOne();
+    await doctor.call('read-health-records', { body: WHY });
+    const { entries } = await anteroom.call('read-entries');
+    expect(JSON.stringify(entries)).not.toMatch(/server-reads|health/);
+  });
 });
 
 test('what has no plain form is refused, and what is too long', async () => {
@@ -159,7 +238,7 @@ describe('keys', () => {
     const bare = await start({ healthKey: undefined });
     const first = await lead(bare);
     const one = await person(bare, first, 'occupational-health');
-    expect(await one.refused('read-health-records')).toMatchObject({
+    expect(await one.refused('read-health-records', { body: WHY })).toMatchObject({
       code: 'health-key-missing',
       status: 503,
       todo: 'tell-administrator',

@@ -91,7 +91,9 @@ describe.skipIf(why !== undefined)(`over PostgreSQL${why === undefined ? '' : ` 
     const doctor = await person(server, desk, 'occupational-health');
     const record = { person: 'p-3k7m', form: 'day', version: 1, record: { note: 'MONDAY-MARK' } };
     await doctor.call('seal-health-record', { body: record });
-    expect((await doctor.call('read-health-records')).records).toMatchObject([record]);
+    expect((await doctor.call('read-health-records', { body: { why: 'follow-up' } })).records).toMatchObject([
+      record,
+    ]);
     expect((await desk.call('read-entries')).entries).toEqual(before.entries);
   });
 

@@ -124,7 +124,7 @@ test('after all of it the log names nobody and gives nothing away', async () => 
   await doctor.call('change-password', { body: { old: made.password, new: 'violet kettle seventeen' } });
   const record = { person: 'p-9x2q', form: 'day', version: 1, record: { note: 'Feverish.' } };
   await doctor.call('seal-health-record', { body: record });
-  await doctor.call('read-health-records');
+  await doctor.call('read-health-records', { body: { why: 'follow-up' } });
   const { client: anteroom, device: id, code } = await tablet(server, desk);
   const chain = device(id, 'larkmoor-isolation');
   await anteroom.call('append-entries', {

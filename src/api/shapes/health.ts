@@ -1,6 +1,7 @@
 // Health records of staff, for occupational health alone. What is in `record` is theirs; here it is closed and opened whole.
 import * as z from 'zod';
 import { isPlainObject, type PlainObject } from '../../journal/canonical.ts';
+import { READING_REASONS } from '../../journal/kinds/unit.ts';
 import { personId } from '../../journal/kinds/values.ts';
 import { instant, slug } from './common.ts';
 
@@ -21,8 +22,16 @@ export type HealthRecord = z.infer<typeof healthRecord>;
 
 export const healthSealed = z.strictObject({ number: z.int().min(1), key: slug });
 
-export const healthQuery = z.strictObject({
+export const healthReading = z.strictObject({
+  why: z.enum(READING_REASONS),
+  /** Only this person's; everybody's where it is not said. */
+  person: personId.optional(),
   /** Number of the first record to read; 1 for the beginning. */
+  from: z.int().min(1).optional(),
+});
+
+export const readingsQuery = z.strictObject({
+  /** Number of the first reading; 1 for the beginning. */
   from: z
     .string()
     .regex(/^\d{1,15}$/)
@@ -39,6 +48,25 @@ export const healthRecords = z.strictObject({
       by: personId.nullable(),
       /** Name of the key that it was sealed with. */
       key: slug,
+    }),
+  ),
+  next: z.int().min(1),
+  more: z.boolean(),
+});
+
+export const readings = z.strictObject({
+  readings: z.array(
+    z.strictObject({
+      number: z.int().min(1),
+      at: instant,
+      /** Who read, by the journal's id, and with which account. */
+      by: personId.nullable(),
+      account: slug,
+      /** Whose records were shown, or asked for. */
+      people: z.array(personId),
+      /** Numbers of the records that were shown. */
+      records: z.array(z.int().min(1)),
+      why: z.enum(READING_REASONS),
     }),
   ),
   next: z.int().min(1),

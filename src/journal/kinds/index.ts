@@ -45,6 +45,7 @@ export const KINDS = {
   'emergency.opened': kind(rooms.emergencyOpened),
   'note.added': kind(unit.noteAdded, ['text']),
   'health.sealed': kind(unit.healthSealed, ['sealed']),
+  'health.read': kind(unit.healthRead, ['people', 'records']),
 } as const satisfies KindTable;
 
 export type KindName = keyof typeof KINDS;

@@ -43,6 +43,29 @@ export const noteAdded = z.strictObject({
   text: freeText,
 });
 
+/** Why health records are read. Chosen, never typed, so that nothing of anybody's health comes to stand in the open. */
+export const READING_REASONS = [
+  'follow-up',
+  'exposure',
+  'fit-for-work',
+  'asked-by-person',
+  'record-put-right',
+  'review-of-records',
+] as const;
+
+const MOST_READ = 200;
+
+/**
+ * Somebody reads health records: with which account, whose, and which numbers in the chain of sealed records. Written before they
+ * are shown. `people` may name somebody who has none: that was asked for too.
+ */
+export const healthRead = z.strictObject({
+  account: slug,
+  people: z.array(personId).max(MOST_READ),
+  records: z.array(z.int().min(1)).max(MOST_READ),
+  why: z.enum(READING_REASONS),
+});
+
 /**
  * A person's health, closed to everybody who has not the key: neither whose nor what it is stands in the open. The bytes
  * are base64url; `key` names the key, `nonce` and `sealed` are the cipher's.

@@ -1,10 +1,11 @@
-// Health records of staff: written and read by occupational health alone, sealed in the journal under a chain of their own.
+// Health records of staff: written and read by occupational health alone, sealed in the journal under a chain of their own. Who
+// reads whose and why is written before anything is shown: where that cannot be stored, nothing is shown.
 import type { Accepted } from '../../journal/entry.ts';
 import { seen } from '../../journal/reading.ts';
-import { type Context, type Handlers, personOf } from '../context.ts';
+import { type Call, type Context, type Handlers, personOf } from '../context.ts';
 import type { HealthKeys } from '../health/keys.ts';
 import { seal, unseal } from '../health/seal.ts';
-import { HEALTH_DEVICE, headOfDevice, writeOwn } from '../ownEntries.ts';
+import { HEALTH_DEVICE, headOfDevice, READS_DEVICE, writeOwn } from '../ownEntries.ts';
 import { Refusal } from '../refusal.ts';
 import { unitOf } from './session.ts';
 
@@ -22,7 +23,48 @@ function opened(accepted: Accepted, unit: string, keys: HealthKeys) {
   return { ...unseal(body, unit, keys), number, at, by, key: body.key };
 }
 
-export const healthRoutes: Pick<Handlers, 'seal-health-record' | 'read-health-records'> = {
+type Opened = ReturnType<typeof opened>;
+
+/** Throws where it cannot be stored. */
+async function noteReading(
+  call: Call<'read-health-records'>,
+  unit: string,
+  shown: readonly Opened[],
+): Promise<void> {
+  const { context, body, now } = call;
+  const { id, person } = personOf(call);
+  const people = body.person === undefined ? shown.map((one) => one.person) : [body.person];
+  await writeOwn(context.journal, {
+    unit,
+    device: READS_DEVICE,
+    kind: 'health.read',
+    at: now,
+    by: person,
+    body: {
+      account: id,
+      people: [...new Set(people)],
+      records: shown.map(({ number }) => number),
+      why: body.why,
+    },
+  });
+}
+
+function readingOf(accepted: Accepted) {
+  const entry = seen(accepted);
+  if (entry.kind !== 'health.read') throw new Refusal('damaged');
+  const { number, at, by, body } = entry;
+  return { ...body, number, at, by };
+}
+
+/** Where to read a chain on after these rows, and whether there is more already. */
+async function after({ journal }: Context, device: string, from: number, rows: readonly Accepted[]) {
+  const next = (rows.at(-1)?.entry.number ?? from - 1) + 1;
+  return { next, more: (await headOfDevice(journal, device)).number >= next };
+}
+
+type HealthRoute = 'seal-health-record' | 'read-health-records' | 'list-health-readings';
+
+export const healthRoutes: Pick<Handlers, HealthRoute> = {
   'seal-health-record': async (call) => {
     const { context, body, now } = call;
     const keys = keysOf(context);
@@ -40,14 +82,21 @@ export const healthRoutes: Pick<Handlers, 'seal-health-record' | 'read-health-re
   },
 
   'read-health-records': async (call) => {
-    const { context, query } = call;
+    const { context, body } = call;
     const keys = keysOf(context);
     const unit = await unitOf(call);
-    const { from = 1 } = query;
+    const { from = 1, person } = body;
     const rows = await context.journal.read(from, { device: HEALTH_DEVICE, most: PAGE });
-    const records = rows.map((row) => opened(row, unit.id, keys));
-    const last = await headOfDevice(context.journal, HEALTH_DEVICE);
-    const next = (records.at(-1)?.number ?? from - 1) + 1;
-    return { records, next, more: last.number >= next };
+    const all = rows.map((row) => opened(row, unit.id, keys));
+    const records = all.filter((one) => person === undefined || one.person === person);
+    const place = await after(context, HEALTH_DEVICE, from, rows);
+    await noteReading(call, unit.id, records);
+    return { records, ...place };
+  },
+
+  'list-health-readings': async ({ context, query }) => {
+    const { from = 1 } = query;
+    const rows = await context.journal.read(from, { device: READS_DEVICE, most: PAGE });
+    return { readings: rows.map(readingOf), ...(await after(context, READS_DEVICE, from, rows)) };
   },
 };
