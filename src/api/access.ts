@@ -50,6 +50,14 @@ export const ACCESS = {
 
 export type RouteName = keyof typeof ACCESS;
 
+/**
+ * Who is told what a wearer answered at the end of an exit (a tear, a sting, a splash, feeling faint). Observers run exits, on
+ * several devices that must agree; the lead judges what was seen; occupational health follows people. Nobody else needs it.
+ */
+const TOLD_ANSWERS: readonly Role[] = ['observer', 'lead', 'occupational-health'];
+
+export const mayReadAnswers = (role: Role): boolean => TOLD_ANSWERS.includes(role);
+
 /** Families of kinds (what stands before the dot) that devices of a role may send. The server's own are in nobody's. */
 const EXITS = ['exit', 'room', 'emergency', 'note'] as const;
 const RECORDS: Readonly<Record<Role, readonly string[]>> = {

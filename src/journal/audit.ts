@@ -56,16 +56,20 @@ async function endOf(store: Store, noted: Head): Promise<number> {
   return further && now.number < further.unitNumber ? LAST : noted.number;
 }
 
-/** `expected`: a number and the unit's hash there, kept elsewhere. `selfCheck`: the database's own findings. */
+/**
+ * `expected`: a number and the unit's hash there, kept elsewhere. `received`: a device's copy, in which something may be withheld.
+ * `selfCheck`: the database's own findings.
+ */
 export async function audit(
   store: Store,
   {
     expected,
+    received = false,
     selfCheck = () => [],
-  }: { readonly expected?: Head; readonly selfCheck?: () => readonly string[] },
+  }: { readonly expected?: Head; readonly received?: boolean; readonly selfCheck?: () => readonly string[] },
 ): Promise<Audit> {
   const noted = await store.head();
-  const { take, end } = verifier(expected);
+  const { take, end } = verifier(expected, received);
   const followers = await Promise.all(
     VIEWS.map(async (view) => follower(view, await store.snapshots.load(view.name))),
   );

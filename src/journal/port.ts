@@ -26,13 +26,18 @@ export const USUAL_PAGE = 1000;
 /** Later than any entry: `read(LAST, { backwards: true, most: 1 })` is the last one. */
 export const LAST = Number.MAX_SAFE_INTEGER;
 
+export interface How {
+  /** The unit's server handed them on, and may have withheld something: stores of devices alone take that. */
+  readonly received?: boolean;
+}
+
 export interface Journal {
   /**
    * Stores entries, all or none, in their order, and returns when they are durable. What is stored already is
    * acknowledged again. Throws a JournalError that names the entry or says why the store failed; after a failure the
    * same call may be made again.
    */
-  readonly append: (entries: readonly Entry[]) => Promise<readonly Acknowledged[]>;
+  readonly append: (entries: readonly Entry[], how?: How) => Promise<readonly Acknowledged[]>;
   /** Entries from a number on, that one included, in order. A row that cannot be read is a JournalError, `damaged`. */
   readonly read: (from: number, range?: Range) => Promise<readonly Accepted[]>;
 }

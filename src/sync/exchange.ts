@@ -123,7 +123,7 @@ async function read(ends: Ends, state: SyncState, from: number, moment: Moment):
   if (!(await isSame(ends, state, entries[0]))) return anew(state);
   const fresh = entries.slice(state.next - from);
   try {
-    if (fresh.length > 0) await ends.store.append(fresh);
+    if (fresh.length > 0) await ends.store.append(fresh, { received: true });
   } catch (error) {
     if (!(error instanceof JournalError) || !isRefusal(error.problem)) throw error;
     return contradicted(state, undefined, moment);

@@ -23,7 +23,7 @@ function useAudit(entries: number): Verified | undefined {
     let stale = false;
     const verify = async (): Promise<Verified> => {
       try {
-        return { audit: await audit(await book.store(), {}) };
+        return { audit: await audit(await book.store(), { received: true }) };
       } catch (error) {
         return { why: reasonOf(error) };
       }

@@ -58,8 +58,8 @@ async function standing(transaction: Transaction<'readwrite'>, asked: readonly A
   return { unit: unitOf(await entries.get(1)), head, devices, stored };
 }
 
-async function append(db: Db, entries: Parameters<Store['append']>[0]): ReturnType<Store['append']> {
-  checkAlone(entries);
+async function append(db: Db, ...[entries, how]: Parameters<Store['append']>): ReturnType<Store['append']> {
+  checkAlone(entries, how);
   const transaction = db.transaction(['entries', 'head'], 'readwrite', { durability: 'strict' });
   try {
     const { rows, acknowledged } = admit(await standing(transaction, askedOf(entries)), entries);
@@ -123,7 +123,7 @@ function createTables(db: Db): void {
 export async function openIndexedDb(name = 'doffline-journal'): Promise<Store> {
   const db = await guarded(() => openDB<Tables>(name, 1, { upgrade: createTables }));
   return {
-    append: (entries) => guarded(() => append(db, entries)),
+    append: (entries, how) => guarded(() => append(db, entries, how)),
     read: (from, range = {}) => guarded(async () => readRows(await select(db, from, range))),
     rows: (from, most) => guarded(() => select(db, from, { most })),
     head: () => guarded(async () => (await db.get('head', 'head')) ?? START),

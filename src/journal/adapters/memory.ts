@@ -31,8 +31,8 @@ export function memoryStore(): Store {
     ),
   });
   return {
-    append: async (entries) => {
-      checkAlone(entries);
+    append: async (entries, how) => {
+      checkAlone(entries, how);
       const admitted = admit(standing(askedOf(entries)), entries);
       for (const row of admitted.rows) {
         rows.push(row);

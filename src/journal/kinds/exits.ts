@@ -80,4 +80,19 @@ export const exitEnded = z.strictObject({
   linesNotSeen: whole,
 });
 
-export const questionAnswered = z.strictObject({ ...exit, question: slug, answer: code });
+export const questionAnsweredFirst = z.strictObject({ ...exit, question: slug, answer: code });
+
+/** `salt`: drawn at random, so that nobody who has the entry's hash can try the few answers against it (withheld.ts). */
+export const questionAnswered = questionAnsweredFirst.extend({
+  salt: z
+    .string()
+    .regex(/^[0-9a-f]{32}$/)
+    .nullable(),
+});
+
+type FirstAnswer = z.infer<typeof questionAnsweredFirst>;
+
+export const answeredFrom = (first: FirstAnswer): z.infer<typeof questionAnswered> => ({
+  ...first,
+  salt: null,
+});

@@ -32,7 +32,12 @@ export const KINDS = {
   'exit.timer-ended': kind(exits.timerEnded),
   'exit.handed-over': kind(exits.handedOver),
   'exit.ended': kind(exits.exitEnded),
-  'exit.question-answered': kind(exits.questionAnswered, ['answer']),
+  'exit.question-answered': revised(
+    kind(exits.questionAnsweredFirst),
+    exits.questionAnswered,
+    exits.answeredFrom,
+    ['answer', 'salt'],
+  ),
   'room.entered': revised(kind(rooms.roomEnteredFirst), rooms.roomEntered, rooms.enteredFrom, [
     'ensemble',
     'items',

@@ -1,11 +1,12 @@
 // The journal over the wire. A device sends only its own entries, of kinds that its role may record; all else is the
 // journal's own judgement. The answer comes when the entries are durable.
-import { mayRecord } from '../../api/access.ts';
+import { mayReadAnswers, mayRecord } from '../../api/access.ts';
 import type { Entry } from '../../journal/entry.ts';
 import { KINDS } from '../../journal/kinds/index.ts';
+import { withhold } from '../../journal/withheld.ts';
 import { timeOf } from '../clock.ts';
 import { noteClock } from '../clockNote.ts';
-import { type Context, deviceOf, type Handlers } from '../context.ts';
+import { type Context, deviceOf, type Handlers, type Who } from '../context.ts';
 import { toldError } from '../log.ts';
 import { headOfDevice } from '../ownEntries.ts';
 import { Refusal } from '../refusal.ts';
@@ -62,6 +63,15 @@ function readerOf({ journal }: Context) {
   return reader;
 }
 
+/** What whoever asks is told of an entry. A device's own comes back whole: it may have lost it. */
+function toldTo(who: Who): (entry: Entry) => Entry {
+  if (who.is === 'nobody') return withhold;
+  const { role } = who.is === 'person' ? who.account : who.device;
+  if (mayReadAnswers(role)) return (entry) => entry;
+  const own = who.is === 'device' ? who.device.id : undefined;
+  return (entry) => (entry.device === own ? entry : withhold(entry));
+}
+
 export const entryRoutes: Pick<Handlers, 'append-entries' | 'read-entries'> = {
   'append-entries': async (call) => {
     const { context, body, now } = call;
@@ -82,13 +92,19 @@ export const entryRoutes: Pick<Handlers, 'append-entries' | 'read-entries'> = {
   },
 
   'read-entries': async (call) => {
-    const { context, query, now } = call;
+    const { context, query, now, who } = call;
     const { from = 1, most = USUAL, sentAt } = query;
     const read = readerOf(context);
     const { entries, more } = await read(from, most);
     if (entries.length === 0 && from > 1 && (await read(from - 1, 1)).entries.length === 0)
       throw new Refusal('cursor-ahead');
     const next = (entries.at(-1)?.at ?? from - 1) + 1;
-    return { entries: [...entries], next, more, time: timeOf(now, sentAt) };
+    const told = toldTo(who);
+    return {
+      entries: entries.map(({ at, entry }) => ({ at, entry: told(entry) })),
+      next,
+      more,
+      time: timeOf(now, sentAt),
+    };
   },
 };

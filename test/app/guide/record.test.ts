@@ -28,3 +28,13 @@ test('they are told where somebody asks for them', () => {
   const lines = recordLines({ ...reader, answers: true }, answers);
   expect(lines.map(({ text }) => text)).toEqual(['Did anything tear? No', 'Did you feel faint or sick? Yes']);
 });
+
+test('an answer that this device is not told says so, and does not stand out', () => {
+  const withheld = answers.map((one) => ({
+    ...one,
+    body: { ...one.body, answer: 'withheld' },
+  })) as unknown as readonly Recorded[];
+  const lines = recordLines({ ...reader, answers: true }, withheld);
+  expect(lines.map(({ stands }) => stands)).toEqual([false, false]);
+  expect(lines[0]?.text).toContain('not told the answer');
+});

@@ -8,6 +8,7 @@ import { KINDS } from '../../../journal/kinds/index.ts';
 import { versionOf } from '../../../journal/kinds/kind.ts';
 import { LAST, type Store } from '../../../journal/port.ts';
 import { JournalError } from '../../../journal/problems.ts';
+import { isSalted } from '../../../journal/withheld.ts';
 import type { GuideEntry } from '../../../guide/index.ts';
 
 export interface ExitLog {
@@ -48,15 +49,27 @@ async function headBy(store: Reader, device: string): Promise<Head> {
 /** What the journal may hold: fields that are undefined are left out. */
 const plain = (body: object): PlainObject => JSON.parse(JSON.stringify(body)) as PlainObject;
 
+const SALT_BYTES = 16;
+
+/** What keeps an answer from being guessed by its entry's hash. */
+const salt = (): string =>
+  [...crypto.getRandomValues(new Uint8Array(SALT_BYTES))]
+    .map((byte) => byte.toString(16).padStart(2, '0'))
+    .join('');
+
+const bodyOf = ({ kind, body }: GuideEntry): PlainObject =>
+  isSalted(kind) ? { ...plain(body), salt: salt() } : plain(body);
+
 function chained(
   head: Head,
   entries: readonly GuideEntry[],
   { unit, device }: { readonly unit: string; readonly device: string },
 ): readonly Entry[] {
   let last = head;
-  return entries.map(({ kind, body, at, by }) => {
+  return entries.map((written) => {
+    const { kind, at, by } = written;
     const version = versionOf(KINDS[kind]);
-    const entry = nextEntry(last, { unit, device, kind, version, at, by, body: plain(body) });
+    const entry = nextEntry(last, { unit, device, kind, version, at, by, body: bodyOf(written) });
     last = headOf(entry);
     return entry;
   });

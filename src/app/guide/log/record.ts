@@ -1,7 +1,8 @@
 // The record of an exit as lines of text: what was read, answered, not seen and recorded, in its order. It says 'no deviation
 // seen' or what was; never that anybody or anything is free of contamination.
-import type { DeviationId } from '../../../domain/guiding.ts';
+import type { DeviationId, QuestionId, Reply } from '../../../domain/guiding.ts';
 import type { GuideEntry, Script } from '../../../guide/index.ts';
+import { WITHHELD } from '../../../journal/withheld.ts';
 import { memberText, type StaffState } from '../../../versions/staff.ts';
 import type { Words } from '../../../words/index.ts';
 import type { ExitHead, Recorded } from './exits.ts';
@@ -49,6 +50,17 @@ function slipText(
   return [what, touched && `touched: ${touched}`, text ?? ''].filter((part) => part !== '').join('; ');
 }
 
+/** A device that does not run exits is told that it was answered, not what. */
+const isWithheldReply = (answer: string): boolean => answer === WITHHELD;
+
+function replyText({ guide }: Words, question: QuestionId, answer: Reply, answers: boolean): string {
+  if (isWithheldReply(answer))
+    return 'A question to the wearer was answered; this device is not told the answer';
+  return answers
+    ? `${guide.questions[question]} ${guide.replies[answer]}`
+    : 'A question to the wearer was answered; the answer is left out';
+}
+
 type Saying = {
   readonly [Kind in keyof EntryBodies]: (
     reader: Reader,
@@ -94,10 +106,8 @@ const SAYINGS: Saying = {
     how === 'broken-off',
   ],
   'exit.question-answered': ({ words, answers }, { question, answer }) => [
-    answers
-      ? `${words.guide.questions[question]} ${words.guide.replies[answer]}`
-      : 'A question to the wearer was answered; the answer is left out',
-    answer !== 'no',
+    replyText(words, question, answer, answers),
+    answer !== 'no' && !isWithheldReply(answer),
   ],
   'room.entered': (_, { room }) => [`Went into room ${room}`, false],
   'room.left': (_, { room }) => [`Came out of room ${room}`, false],
