@@ -108,5 +108,5 @@ export const isUnreadable = ({ complaints }: Subject): boolean =>
 
 /** `file:line:column: error code: what is wrong. How to mend it.` */
 export function printComplaint({ file, line, column, severity, code, wrong, mend }: Complaint): string {
-  return `${file}:${line}:${column}: ${severity} ${code}: ${wrong}${mend ? ` ${mend}` : ''}\n`;
+  return `${printable(`${file}:${line}:${column}: ${severity} ${code}: ${wrong}${mend ? ` ${mend}` : ''}`)}\n`;
 }

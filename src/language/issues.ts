@@ -141,8 +141,8 @@ function reportIssue(issue: Issue, reading: Reading): void {
   else if (issue.code === 'invalid_type') reportKind(path, issue.expected, [], reading);
   else if (issue.code === 'invalid_key') {
     reading.report.key(path, 'bad-name', { name: String(path.at(-1)).slice(0, 80) });
-  } else if (issue.code === 'too_small') {
-    const expected = issue.origin === 'array' ? 'at least one entry' : 'text';
+  } else if (issue.code === 'too_small' || issue.message === 'empty-value') {
+    const expected = issue.code === 'too_small' && issue.origin === 'array' ? 'at least one entry' : 'text';
     reading.report.value(path, 'empty-value', { expected });
   } else {
     const name = typeof value === 'string' ? value.slice(0, 80) : '';

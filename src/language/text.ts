@@ -11,7 +11,7 @@ const BYTE_ORDER_MARK = '\uFEFF';
 /** Control characters save tab and line break, a byte-order mark inside, direction overrides, half characters. */
 const INVISIBLE = new RegExp(
   [
-    '[\\u0000-\\u0008\\u000B\\u000C\\u000E-\\u001F\\u007F-\\u0084\\u0086-\\u009F\\u202D\\u202E\\u2066-\\u2069\\uFEFF\\uFFFE\\uFFFF]',
+    '[\\u0000-\\u0008\\u000B\\u000C\\u000E-\\u001F\\u007F-\\u0084\\u0086-\\u009F\\u202A-\\u202E\\u2066-\\u2069\\uFEFF\\uFFFE\\uFFFF]',
     '\\r(?!\\n)',
     '[\\uD800-\\uDBFF](?![\\uDC00-\\uDFFF])',
     '(?<![\\uD800-\\uDBFF])[\\uDC00-\\uDFFF]',

@@ -61,9 +61,22 @@ export const name = z
   .string()
   .regex(NAME_PATTERN, nameError)
   .meta({ id: 'name', description: 'A name: letters, digits and hyphens.' });
-export const text = z.string().trim().min(1);
-/** Text that may look like a number: an editor must not ask for quotes that the reader does not need. */
-export const label = text.meta({ type: ['string', 'number'] });
+/** A character that leaves a mark on paper; blanks, direction marks and joiners alone leave none. */
+const MARK = /[^\p{Z}\p{C}\u115F\u1160\u3164\uFFA0\u2800]/u;
+const nothingSeen = { error: 'empty-value' satisfies DiagnosticCode };
+export const text = z
+  .string()
+  .trim()
+  .min(1, { abort: true })
+  .refine((written) => MARK.test(written), nothingSeen);
+const lineError = { error: 'several-lines' satisfies DiagnosticCode };
+/**
+ * One line, as it stands on every page: a second one could pass for the stamp below it. It may look like a number: an editor
+ * must not ask for quotes that the reader does not need.
+ */
+export const label = text
+  .refine((written) => !/[\r\n\u0085\u2028\u2029]/.test(written), lineError)
+  .meta({ type: ['string', 'number'] });
 
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 

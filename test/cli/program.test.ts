@@ -40,6 +40,16 @@ describe('help, version and what cannot be understood', () => {
   });
 });
 
+test('what a file wants said of it cannot steer the terminal', async () => {
+  const { status, err } = await run(
+    ['check', '-'],
+    OPEN.replace('kind: doffing', String.raw`kind: "\e[2Jx\a"`),
+  );
+  expect(status).toBe(2);
+  expect(err).toContain('unknown-kind');
+  expect(err.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u);
+});
+
 describe('check', () => {
   test('errors give status 1; every error is told in full, with route, mends and sources', async () => {
     const { status, out, err } = await run(['check', '-'], OPEN);

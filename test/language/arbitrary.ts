@@ -38,6 +38,8 @@ const oddText = fc.oneof(
     '"',
   ),
 );
+/** What stands on every page is one line. */
+const oddLine = oddText.filter((one) => !/[\n\u2028]/.test(one));
 
 const name = fc
   .stringMatching(/^[a-zäö][a-z0-9ß-]{0,8}$/u)
@@ -194,14 +196,14 @@ const accepted = fc
   });
 
 const around = fc.record({
-  title: oddText,
+  title: oddLine,
   kind: pick(KINDS),
-  version: oddText,
+  version: oddLine,
   invented: fc.boolean(),
   about: maybe(text),
   source: maybe(
     fc
-      .record({ title: text, publisher: oddText, seen: text, year: maybe(oddText) })
+      .record({ title: text, publisher: oddText, seen: text, year: maybe(oddLine) })
       .map((one) => clean<NonNullable<Procedure['source']>>(one)),
   ),
   agents: fc.uniqueArray(pick(AGENTS), { minLength: 1 }),

@@ -72,6 +72,10 @@ describe('dangerous texts', () => {
     ['a control character', inTitle('bell \u0007'), 'control-character'],
     ['an escaped control character', inTitle('"bell \\u0007"'), 'control-character'],
     ['a reversed text', inTitle('\u202Esevolg'), 'control-character'],
+    ['an embedded direction', inTitle('\u202Agloves'), 'control-character'],
+    ['a line that no line break ends', inTitle('gloves\u2028approved'), 'several-lines'],
+    ['a title that nobody can see', inTitle('"\u200B\u2060\u3164"'), 'empty-value'],
+    ['a title with a second line', inTitle(String.raw`"Gloves\nversion 9, approved"`), 'several-lines'],
     ['half a character', inTitle('\uD83D'), 'control-character'],
   ])('%s', (_, text, expected) => {
     expect(codes(text)).toContain(expected);
