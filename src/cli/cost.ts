@@ -16,6 +16,7 @@ import type { PersonTime, Spell } from '../costing/time.ts';
 import type { UseLine } from '../costing/uses.ts';
 import { evidence, type EvidenceId } from '../evidence/index.ts';
 import { nearest } from '../language/nearest.ts';
+import { fieldInWords } from '../words/fields.ts';
 import { duration, wordsFor } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
 import { type Costed, costReportOf, unreadCost } from './costReport.ts';
@@ -158,7 +159,7 @@ function valueText(id: EvidenceId): string {
   if (typeof value === 'number') return `${value} ${unit}.`;
   if (Array.isArray(value)) return `${value.map(String).join(', ')}.`;
   return `${Object.entries(value)
-    .map(([name, one]) => `${name} ${String(one)}`)
+    .map(([name, one]) => `${fieldInWords(name)} ${String(one)}`)
     .join(', ')}.`;
 }
 

@@ -22,11 +22,19 @@ export function routeText({ words, procedure }: Page, finding: Pick<Finding, 'ro
     .map(({ text }, index) => `      ${index + 1}. ${wrapped(text, 9).trimStart()}`);
 }
 
-function mendText({ words, procedure }: Page, { mends }: Finding): string[] {
-  return mends.flatMap((mend) => {
+const titled = (title: string, lines: readonly string[]): readonly string[] =>
+  lines.length > 0 ? [`    ${title}`, ...lines] : [];
+
+/** What was tried and helped; that nothing did is an answer too. */
+function mendText(page: Page, { mends, tried }: Finding): readonly string[] {
+  const { words, procedure } = page;
+  const labels = labelsFor(words);
+  if (mends.length === 0) return tried === undefined ? [] : [wrapped(labels.noMend, 4)];
+  const lines = mends.flatMap((mend) => {
     const { sentence, changes } = words.mend(procedure, mend);
     return [bullet(sentence, 4), ...changes.map((change) => wrapped(change, 8))];
   });
+  return titled(labels.mends, lines);
 }
 
 /** A rule that the finding itself has told is not told again. */
@@ -36,9 +44,6 @@ function evidenceText({ words }: Page, { evidence, kind }: Finding): string[] {
     return bullet(`${kind === 'practice' ? '' : `${says} `}${source} (${status})`, 4);
   });
 }
-
-const titled = (title: string, lines: readonly string[]): readonly string[] =>
-  lines.length > 0 ? [`    ${title}`, ...lines] : [];
 
 /** One line: where, what, code. */
 export function findingLine({ words, procedure, paint }: Page, finding: Finding): string {
@@ -62,7 +67,7 @@ export function findingText(page: Page, finding: Finding): string {
     paint(finding.severity === 'error' ? 'red' : 'bold', findingLine(page, finding)),
     wrapped(text + own + agent, 4),
     ...titled(labels.route, routeText(page, finding)),
-    ...titled(labels.mends, mendText(page, finding)),
+    ...mendText(page, finding),
     ...titled(labels.restsOn, evidenceText(page, finding)),
     ...replay,
     '',

@@ -1,5 +1,7 @@
 // `doffline order`: the best doffing order for what a file's people wear, as sentences with reasons, or the least rewriting
 // with one thing in place of another; on request written as a procedure file.
+import { alignSteps } from '../compare/align.ts';
+import { matchOf } from '../compare/match.ts';
 import type { Measure } from '../check/finding.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import type { Agent } from '../domain/products.ts';
@@ -54,6 +56,19 @@ function stepsText({ words, paint }: Page, { procedure, choices }: OrderResult):
   });
 }
 
+/** What the given order has and this one has not: nobody should have to find out by counting. */
+const leftOutText = ({ words }: Page, given: Procedure, found: Procedure): readonly string[] =>
+  alignSteps(given, found, matchOf(given, found)).flatMap(({ a, b }) => {
+    const step = a === null || b !== null ? undefined : given.steps[a];
+    if (a === null || !step) return [];
+    const said = words.order.change(given, found, { what: 'gone', step });
+    return [
+      `  ${labelsFor(words)
+        .step(a + 1)
+        .padEnd(8)} ${wrapped(said, 11).trimStart()}`,
+    ];
+  });
+
 const measuresText = ({ words }: Page, before: Measure, after: Measure): readonly string[] =>
   words.order.figures(before, after).map((one) => {
     const value = one.turn === 'same' ? one.before : `${one.before} -> ${one.after}`;
@@ -69,13 +84,14 @@ const heading = ({ words, paint, subject }: Page, { title }: Procedure, agent: A
   '',
 ];
 
-function orderText(page: Page, result: OrderResult): string {
+function orderText(page: Page, given: Procedure, result: OrderResult): string {
   const { words, paint } = page;
   const labels = labelsFor(words);
   return [
     ...heading(page, result.procedure, result.agent),
     paint('bold', result.kept ? labels.orderStands : labels.orderFound),
     ...stepsText(page, result),
+    ...leftOutText(page, given, result.procedure),
     '',
     paint('bold', labels.givenAndFound),
     ...measuresText(page, result.before, result.measure),
@@ -141,7 +157,7 @@ function answerTo(page: Page, request: OrderRequest): Answer {
   if (request.instead !== undefined) return substituted(page, given, request, request.instead);
   const result = searchOrder(given, optionsOf(request));
   const report = orderReportOf(words, subject, result, statusOf(result.measure));
-  return { text: orderText(page, result), report, procedure: result.procedure };
+  return { text: orderText(page, given, result), report, procedure: result.procedure };
 }
 
 /** Whether it could be written; says on the error stream why not. */

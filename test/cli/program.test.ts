@@ -63,6 +63,13 @@ describe('check', () => {
     for (const caution of CAUTIONS) expect(flat(out)).toContain(caution);
   });
 
+  test('where no mend that was tried helps, it says so', async () => {
+    const { out } = await run(['explain', EVERYDAY, 'one-slip.skin']);
+    const told = out.split(/\n\n/).filter((one) => one.includes('[one-slip.skin]') && one.includes('Route:'));
+    expect(told.length).toBeGreaterThan(0);
+    for (const one of told) expect(one).toMatch(/What would mend it|None of the mends that this check tries/);
+  });
+
   test('no chance stands without what it rests on', async () => {
     const { out } = await run(['check', EVERYDAY]);
     const chances = out

@@ -14,6 +14,7 @@ import {
 import { techniquesThatBreak } from '../../practice/declared.ts';
 import { RULES } from '../../practice/index.ts';
 import { UNCHECKED } from '../../practice/unchecked.ts';
+import { fieldInWords } from '../../words/fields.ts';
 
 const number = new Intl.NumberFormat('en', { maximumSignificantDigits: 3, useGrouping: false });
 
@@ -23,7 +24,7 @@ function plain(value: EvidenceValue): string {
   if (typeof value === 'string') return value;
   if (Array.isArray(value)) return value.map(plain).join(', ');
   return Object.entries(value)
-    .map(([key, one]) => `${key} ${plain(one)}`)
+    .map(([key, one]) => `${fieldInWords(key)} ${plain(one)}`)
     .join('; ');
 }
 

@@ -25,6 +25,7 @@ export const EN: CliLabels = {
   ownWording: "The unit's own wording.",
   route: 'Route:',
   mends: 'What would mend it (each was tried):',
+  noMend: 'None of the mends that this check tries makes it better.',
   restsOn: 'Rests on:',
   replay: 'Replay',
   nobodySlips: 'nobody has to slip',

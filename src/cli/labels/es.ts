@@ -26,6 +26,7 @@ export const ES: CliLabels = {
   ownWording: 'Redacción propia de la unidad.',
   route: 'Vía:',
   mends: 'Qué lo corregiría (cada corrección se probó):',
+  noMend: 'Ninguna de las correcciones que prueba esta verificación lo mejora.',
   restsOn: 'Se basa en:',
   replay: 'Repetir',
   nobodySlips: 'no hace falta ningún fallo',

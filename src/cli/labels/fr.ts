@@ -28,6 +28,7 @@ export const FR: CliLabels = {
   ownWording: "Formulation propre à l'unité.",
   route: 'Voie :',
   mends: 'Ce qui le corrigerait (chaque correction a été essayée) :',
+  noMend: 'Aucune des corrections que cette vérification essaie ne l’améliore.',
   restsOn: 'Repose sur :',
   replay: 'Rejouer',
   nobodySlips: 'aucun faux pas nécessaire',

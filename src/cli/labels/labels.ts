@@ -27,6 +27,7 @@ export interface CliLabels {
   readonly ownWording: string;
   readonly route: string;
   readonly mends: string;
+  readonly noMend: string;
   readonly restsOn: string;
   readonly replay: string;
   readonly nobodySlips: string;

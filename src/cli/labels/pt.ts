@@ -26,6 +26,7 @@ export const PT: CliLabels = {
   ownWording: 'Redação própria da unidade.',
   route: 'Via:',
   mends: 'O que corrigiria isto (cada correção foi testada):',
+  noMend: 'Nenhuma das correções que esta verificação testa melhora isto.',
   restsOn: 'Baseia-se em:',
   replay: 'Repetir',
   nobodySlips: 'nenhuma falha é necessária',
