@@ -123,6 +123,18 @@ export async function hasContrast(page: Page): Promise<void> {
   expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html.slice(0, 160)))).toEqual([]);
 }
 
+/** Keys whose words are wider than they are. */
+const overflowing = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.g-page button')].flatMap((key) => {
+      const words = document.createRange();
+      words.selectNodeContents(key);
+      return words.getBoundingClientRect().width > key.getBoundingClientRect().width + 0.5
+        ? [key.textContent]
+        : [];
+    }),
+  );
+
 /** No violation of the accessibility rules, nothing wider than the screen, nothing too small for a gloved finger. */
 export async function keepsToTheRules(page: Page): Promise<void> {
   expect(await violationsOf(page)).toEqual([]);
@@ -134,4 +146,5 @@ export async function keepsToTheRules(page: Page): Promise<void> {
       .map(({ high, text }) => `${text}: ${high}`),
   );
   expect(small).toEqual([]);
+  expect(await overflowing(page)).toEqual([]);
 }
