@@ -14,6 +14,7 @@ import { ExitPage } from './sync/ExitPage.tsx';
 import { fillsWindow, GuideRoutes, WholeWindow } from './guide/GuideRoutes.tsx';
 import { OpenBanner } from './guide/screens/GuideHome.tsx';
 import { OrderPage } from './order/OrderPage.tsx';
+import { Standing } from './parts/Standing.tsx';
 import { JournalPage } from './journal/JournalPage.tsx';
 import { LookBanner } from './logbook/LookBanner.tsx';
 import { LogbookRoutes } from './logbook/LogbookRoutes.tsx';
@@ -102,6 +103,7 @@ function useFreshStart() {
 
 function Page() {
   const main = useFreshStart();
+  const [place] = useLocation();
   // Another language, and the page is drawn anew: nothing said before stays.
   const { key } = useSpoken();
   return (
@@ -112,58 +114,62 @@ function Page() {
       <OpenBanner />
       <LookBanner />
       <main id="main" ref={main} tabIndex={-1}>
-        <Switch key={key}>
-          <Route path="/">
-            <Home />
-          </Route>
-          <Route path="/compare">
-            <ComparePage />
-          </Route>
-          <Route path="/write">
-            <WriteHome />
-          </Route>
-          <Route<Readonly<Record<'id' | 'view', string | undefined>>> path="/write/:id/:view?">
-            {({ id = '', view = 'steps' }) => <WritePage id={id} view={view} />}
-          </Route>
-          <Route<Readonly<Record<'from' | 'id' | 'view', string | undefined>>> path="/order/:from/:id/:view?">
-            {({ from = '', id = '', view = 'search' }) => <OrderPage from={from} id={id} view={view} />}
-          </Route>
-          <Route path="/versions/*?">
-            <VersionRoutes />
-          </Route>
-          <Route path="/journal">
-            <JournalPage />
-          </Route>
-          <Route path="/languages">
-            <LanguagesPage />
-          </Route>
-          <Route<Readonly<Record<'tag', string | undefined>>> path="/languages/:tag">
-            {({ tag = '' }) => <LanguagePage tag={tag} today={today()} />}
-          </Route>
-          <Route path="/guide/*?">
-            <GuideRoutes />
-          </Route>
-          <Route path="/logbook/*?">
-            <LogbookRoutes />
-          </Route>
-          <Route path="/evidence">
-            <EvidencePage />
-          </Route>
-          <Route path="/device">
-            <DevicePage />
-          </Route>
-          <Route<Readonly<Record<'exit', string>>> path="/device/exit/:exit">
-            {({ exit }) => <ExitPage exit={exit} />}
-          </Route>
-          <Route<
-            Readonly<Record<'id' | 'view' | 'key', string | undefined>>
-          > path="/procedure/:id/:view?/:key?">
-            {({ id = '', view = 'steps', key }) => <ProcedurePage id={id} view={view} findingKey={key} />}
-          </Route>
-          <Route>
-            <NotFound />
-          </Route>
-        </Switch>
+        <Standing place={place}>
+          <Switch key={key}>
+            <Route path="/">
+              <Home />
+            </Route>
+            <Route path="/compare">
+              <ComparePage />
+            </Route>
+            <Route path="/write">
+              <WriteHome />
+            </Route>
+            <Route<Readonly<Record<'id' | 'view', string | undefined>>> path="/write/:id/:view?">
+              {({ id = '', view = 'steps' }) => <WritePage id={id} view={view} />}
+            </Route>
+            <Route<
+              Readonly<Record<'from' | 'id' | 'view', string | undefined>>
+            > path="/order/:from/:id/:view?">
+              {({ from = '', id = '', view = 'search' }) => <OrderPage from={from} id={id} view={view} />}
+            </Route>
+            <Route path="/versions/*?">
+              <VersionRoutes />
+            </Route>
+            <Route path="/journal">
+              <JournalPage />
+            </Route>
+            <Route path="/languages">
+              <LanguagesPage />
+            </Route>
+            <Route<Readonly<Record<'tag', string | undefined>>> path="/languages/:tag">
+              {({ tag = '' }) => <LanguagePage tag={tag} today={today()} />}
+            </Route>
+            <Route path="/guide/*?">
+              <GuideRoutes />
+            </Route>
+            <Route path="/logbook/*?">
+              <LogbookRoutes />
+            </Route>
+            <Route path="/evidence">
+              <EvidencePage />
+            </Route>
+            <Route path="/device">
+              <DevicePage />
+            </Route>
+            <Route<Readonly<Record<'exit', string>>> path="/device/exit/:exit">
+              {({ exit }) => <ExitPage exit={exit} />}
+            </Route>
+            <Route<
+              Readonly<Record<'id' | 'view' | 'key', string | undefined>>
+            > path="/procedure/:id/:view?/:key?">
+              {({ id = '', view = 'steps', key }) => <ProcedurePage id={id} view={view} findingKey={key} />}
+            </Route>
+            <Route>
+              <NotFound />
+            </Route>
+          </Switch>
+        </Standing>
       </main>
       <Footer key={key} />
     </>
@@ -173,5 +179,5 @@ function Page() {
 /** The guide at the bedside fills the window: nothing stands beside the line. */
 export function App() {
   const [place] = useLocation();
-  return fillsWindow(place) ? <WholeWindow /> : <Page />;
+  return <Standing place={place}>{fillsWindow(place) ? <WholeWindow /> : <Page />}</Standing>;
 }

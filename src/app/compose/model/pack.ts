@@ -1,7 +1,9 @@
 // A history as text for the browser's store, and back. Each step, person and list is written once however many
 // snapshots share it, so that hundreds of undo steps of a long procedure stay small, and sharing survives the reload.
+import type * as z from 'zod';
 import type { Procedure } from '../../../domain/procedure.ts';
 import type { History, Snapshot } from './history.ts';
+import { DONE, ENTRIES, REST } from './shape.ts';
 
 const LISTS = [
   'agents',
@@ -79,11 +81,29 @@ export function packed({ past, present, future }: History, most = MOST_KEPT): st
   return JSON.stringify(whole);
 }
 
+/** Throws where a value is not of the shape; each is looked at once, however many snapshots share it. */
+function looker(): <Value>(shape: z.ZodType, value: Value) => Value {
+  const sound = new Map<z.ZodType, Set<unknown>>();
+  return (shape, value) => {
+    const before = sound.get(shape) ?? new Set();
+    if (!before.has(value)) shape.parse(value);
+    sound.set(shape, before.add(value));
+    return value;
+  };
+}
+
 function unpackAll({ things, lists, snapshots, now }: Packed): History | undefined {
+  const look = looker();
   const made = lists.map((entries) => entries.map((index) => things[index]));
+  const listOf = (key: (typeof LISTS)[number], number: number | undefined): readonly unknown[] => {
+    const list = made[number ?? -1] ?? [];
+    for (const entry of list) look(ENTRIES[key], entry);
+    return list;
+  };
   const all = snapshots.map(([done, rest, ...numbers]): Snapshot => {
-    const filled = Object.fromEntries(LISTS.map((key, index) => [key, made[numbers[index] ?? -1] ?? []]));
-    return { done, procedure: { ...(things[rest] as object), ...filled } as unknown as Procedure };
+    const filled = Object.fromEntries(LISTS.map((key, index) => [key, listOf(key, numbers[index])]));
+    const whole = { ...(look(REST, things[rest]) as object), ...filled };
+    return { done: look(DONE, done), procedure: whole as unknown as Procedure };
   });
   const present = all[now];
   return present && { past: all.slice(0, now), present, future: all.slice(now + 1) };
