@@ -23,8 +23,14 @@ export interface Records {
   readonly content: Uint8Array;
 }
 
-/** Hashes of passwords come into it: nobody else may read it from its first byte on. */
-export const emptyFile = (file: string): void => closeSync(openSync(file, 'wx', 0o600));
+/**
+ * Hashes of passwords come into it: nobody else may read it from its first byte on. What a program that was killed left under
+ * the same name, which holds the process's number, goes first.
+ */
+export function emptyFile(file: string): void {
+  rmSync(file, { force: true });
+  closeSync(openSync(file, 'wx', 0o600));
+}
 
 const hasTable = (db: Db, name: string): boolean =>
   db.prepare('select 1 from sqlite_schema where name = ?').get(name) !== undefined;
