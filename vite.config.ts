@@ -19,6 +19,8 @@ export default defineConfig({
     sourcemap: true,
     // One page with an accessible component library, loaded once and kept offline.
     chunkSizeWarningLimit: 3000,
+    // How long plugins took on a busy machine is no warning to whoever starts the program.
+    rolldownOptions: { checks: { bundlerTimings: false } },
   },
   server: { host: '127.0.0.1' },
 });
