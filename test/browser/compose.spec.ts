@@ -97,7 +97,7 @@ async function copied(page: Page): Promise<void> {
 
 const COPIED = 'Everyday isolation sequence, example 1: doffing';
 
-const VIEWS = ['People', 'Room', 'Steps', 'Ledger', 'Surfaces', 'File'] as const;
+const VIEWS = ['People', 'Room', 'Steps', 'Ledger', 'Surfaces', 'Supplies', 'File'] as const;
 
 for (const view of VIEWS) {
   test(`${view} keeps to the rules, the screen and the size of a finger`, async ({ page }, info) => {
@@ -109,6 +109,7 @@ for (const view of VIEWS) {
     if (view === 'Steps') await rows(page).nth(2).getByText('Remove').click();
     else await page.getByRole('link', { name: view, exact: true }).press('Enter');
     await expect(page.getByRole('link', { name: view, exact: true })).toHaveAttribute('aria-current', 'page');
+    if (view === 'Supplies') await expect(page.getByRole('row', { name: /^gown 1 / })).toBeVisible();
     expect(await violationsOf(page)).toEqual([]);
     expect(await sideways(page)).toBeLessThanOrEqual(0);
     expect(await tooSmall(page)).toEqual([]);

@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Link, useLocation, useSearchParams } from 'wouter';
+import { costOfProcedure } from '../../costing/cost.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
 import { donningFor } from '../library.ts';
@@ -9,8 +10,10 @@ import { NotFound } from '../pages/NotFound.tsx';
 import { useLanding } from '../parts/useLanding.ts';
 import { PrintPanel } from '../print/PrintPanel.tsx';
 import { useTitle } from '../parts/useTitle.ts';
+import { Supplies } from '../supplies/Supplies.tsx';
 import { Surfaces } from '../surfaces/Surfaces.tsx';
 import { Send } from '../versions/Send.tsx';
+import type { ViewProps } from '../view.ts';
 import { words } from '../words.ts';
 import { type Checked, useChecked } from './checked.ts';
 import type { Editing } from './editing.ts';
@@ -32,6 +35,7 @@ const VIEWS = [
   { view: 'rules', name: 'Rules' },
   { view: 'ledger', name: 'Ledger' },
   { view: 'surfaces', name: 'Surfaces' },
+  { view: 'supplies', name: 'Supplies' },
   { view: 'file', name: 'File' },
   { view: 'review', name: 'Review' },
 ] as const;
@@ -147,6 +151,13 @@ interface BodyProps extends Editing {
   readonly checked: Checked;
 }
 
+/** The quick check of a draft leaves the supplies out: they are counted where they are looked at. */
+function CountedSupplies(props: ViewProps) {
+  const { judged } = props;
+  const counted = useMemo(() => ({ ...judged, cost: costOfProcedure(judged.procedure) }), [judged]);
+  return <Supplies {...props} judged={counted} />;
+}
+
 function CheckedView({
   id,
   view,
@@ -157,6 +168,7 @@ function CheckedView({
   if (!judged || !board) return <p>There is nothing to show until the draft has been checked.</p>;
   const props = { id, judged, board, shown, choice, complete };
   if (view === 'ledger') return <Ledger {...props} lead={(_, step) => lead(step)} />;
+  if (view === 'supplies') return <CountedSupplies {...props} />;
   return surfaces ? <Surfaces {...props} /> : <p>Chances are worked out after a short pause …</p>;
 }
 
@@ -176,7 +188,7 @@ function Body({ id, view, checked, ...editing }: BodyProps) {
   if (view === 'file') return <File {...editing} />;
   if (view === 'review') return <Send id={id} {...editing} checked={checked} />;
   if (view === 'rules') return <Rules {...editing} checked={checked} />;
-  if (view === 'ledger' || view === 'surfaces') {
+  if (view === 'ledger' || view === 'surfaces' || view === 'supplies') {
     const lead = (step: number): void => chooseStep(checked.judged?.procedure.steps[step - 1]?.id ?? '');
     return <CheckedView id={id} view={view} checked={checked} lead={lead} />;
   }
