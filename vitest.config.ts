@@ -8,6 +8,8 @@ export default defineConfig({
     environment: 'node',
     passWithNoTests: false,
     testTimeout: 60_000,
+    // One core less than there are, the usual, would be one of two.
+    maxWorkers: '100%',
     coverage: { provider: 'v8', include: ['src/**'], reportsDirectory: 'coverage' },
   },
 });

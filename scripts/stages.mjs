@@ -138,7 +138,7 @@ async function browserTests() {
   }
   const file = freshReport('playwright');
   const done = await run(bin('playwright'), ['test'], {
-    minutes: 16,
+    minutes: 18,
     env: { PLAYWRIGHT_JSON_OUTPUT_FILE: file },
   });
   return tested(done, playwrightTotals(file));

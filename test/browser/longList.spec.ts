@@ -59,8 +59,12 @@ test('a hundred steps by finger: scrolled to, ticked and moved', async ({ page }
     Number(await middle.getAttribute('aria-rowindex')),
   ];
   await list(page).locator(`[data-key="${key}"] .pill`).tap();
-  await page.getByRole('button', { name: '↑ Earlier' }).tap();
   await expect(page.getByText('For a step.')).toBeVisible();
+  // While the page still scrolls a tap stops that, as anywhere; whoever sees nothing happen taps again.
+  await expect(async () => {
+    await page.getByRole('button', { name: '↑ Earlier' }).tap();
+    await expect(page.locator('.last-done')).toHaveText('Move a step', { timeout: 3000 });
+  }).toPass();
   await scrollTo(0.6);
   await expect(list(page).locator(`[data-key="${key}"]`)).toHaveAttribute(
     'aria-rowindex',
