@@ -82,6 +82,8 @@ async function stopFrom(page: Page, role: 'wearer' | 'assistant'): Promise<void>
   await expect(line(page)).toContainText('Nobody moves');
   await expect(button(display, 'Go on')).toHaveCount(0);
   await display.close();
+  // A stop moves the screen first and is stored then.
+  await expect(page.getByRole('button', { name: 'Go on unsaved' })).toBeHidden();
   const stopped = await shown(page);
   await page.keyboard.press('PageDown');
   expect(await shown(page)).toBe(stopped);

@@ -148,6 +148,8 @@ test('by pedal and keys alone: a whole drill of the suit', async ({ page }, info
   // The pedal does not go on out of a stop.
   await page.keyboard.press('Escape');
   await expect(line(page)).toContainText('Nobody moves');
+  // A stop moves the screen first and is stored then.
+  await expect(page.getByRole('button', { name: 'Go on unsaved' })).toBeHidden();
   const stopped = await shown(page);
   await pause(page);
   await page.keyboard.press('PageDown');
