@@ -14,7 +14,17 @@ import {
   reach,
   withLayers,
 } from './body.ts';
-import { contact, type Frame, itemAt, itemSides, owner, problem, replace, slipEvent } from './frame.ts';
+import {
+  contact,
+  type Frame,
+  isWorked,
+  itemAt,
+  itemSides,
+  owner,
+  problem,
+  replace,
+  slipEvent,
+} from './frame.ts';
 import { ALWAYS } from './plan.ts';
 import { leaks } from './settle.ts';
 
@@ -112,8 +122,7 @@ export function fasten(frame: Frame, fastened: boolean): void {
   const body = owner(frame);
   if (!item) return;
   const { action, part, side } = frame.step;
-  const meant = (layer: Layer): boolean =>
-    layer.item === item && (side === undefined || layer.side === undefined || layer.side === side);
+  const meant = (layer: Layer): boolean => isWorked(frame, layer);
   if (!body.layers.some(meant)) {
     // A removal says so itself.
     if (action !== 'remove') problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });

@@ -6,7 +6,7 @@ import type { Which, Whose } from '../domain/moves.ts';
 import type { Agent } from '../domain/products.ts';
 import type { SlipId } from '../domain/slips.ts';
 import type { Technique } from '../domain/techniques/index.ts';
-import type { Body } from './body.ts';
+import type { Body, Layer } from './body.ts';
 import { itemKind } from '../domain/items.ts';
 import type { Guard, Operation } from './plan.ts';
 import type { Problem, ProblemCode } from './problem.ts';
@@ -64,6 +64,10 @@ export function sides(frame: Frame, which: Which, of: 'hand' | 'item', body: Bod
 export function itemSides(frame: Frame, which: Which, item: ItemId): readonly (Side | undefined)[] {
   return itemKind(item).pair ? sides(frame, which, 'item', owner(frame)) : [undefined];
 }
+
+/** Whether a layer is what the step works: its first item, of a pair only the side that the step names. */
+export const isWorked = ({ step: { items, side } }: Frame, layer: Layer): boolean =>
+  layer.item === items[0] && (side === undefined || layer.side === undefined || layer.side === side);
 
 export function problem(frame: Frame, code: ProblemCode, params: Problem['params'] = {}): void {
   frame.problems.push({ code, step: frame.index, params });

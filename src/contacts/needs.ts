@@ -2,7 +2,7 @@
 import type { ActionId } from '../domain/actions.ts';
 import type { Need } from '../domain/moves.ts';
 import { type Body, fasteningUnder, indexOf } from './body.ts';
-import { actor, type Frame, helper, itemSides, owner, problem } from './frame.ts';
+import { actor, type Frame, helper, isWorked, itemSides, owner, problem } from './frame.ts';
 import { fixtureFor } from './resolve.ts';
 
 function needsSeat(frame: Frame, body: Body): void {
@@ -64,15 +64,13 @@ function needsWorn(frame: Frame): void {
 
 /** A fastening is worked only when nothing lies over it. */
 function needsFastening(frame: Frame): void {
-  const { action, items, side, part } = frame.step;
+  const { action, items, part } = frame.step;
   const [item] = items;
   if (!item || !['unfasten', 'fasten'].includes(action)) return;
   const body = owner(frame);
   const over = new Set(
     body.layers.flatMap((layer, index) =>
-      layer.item === item && (side === undefined || layer.side === undefined || layer.side === side)
-        ? (fasteningUnder(body, index, part) ?? [])
-        : [],
+      isWorked(frame, layer) ? (fasteningUnder(body, index, part) ?? []) : [],
     ),
   );
   for (const by of over) problem(frame, 'held-by', { item, by, person: body.id });

@@ -3,6 +3,7 @@
 // end. The journal afterwards says what happened, in its order, and by whom.
 import { expect, type Page, test } from '@playwright/test';
 import {
+  fillPeople,
   answeredIn,
   button,
   entriesOf,
@@ -27,13 +28,7 @@ async function beginExit(page: Page): Promise<string> {
   await expect(page.getByRole('combobox', { name: 'Procedure' })).toContainText(
     'version 1, approved 2026-03-02',
   );
-  for (const [name, typed] of [
-    ['Wearer', 'AB'],
-    ['Observer', 'CD'],
-    ['Assistant', 'EF'],
-    ['Room', 'Red 1'],
-  ] as const)
-    await page.getByRole('textbox', { name }).fill(typed);
+  await fillPeople(page);
   await button(page, 'Begin the exit').click();
   await expect(line(page)).toBeVisible();
   return new URL(page.url()).pathname.split('/').at(-1) ?? '';

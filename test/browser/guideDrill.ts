@@ -16,13 +16,18 @@ export const next = (page: Page): Locator => page.locator('.g-presses-next butto
 /** Time goes on by itself, and further when it is told to. */
 export const pause = async (page: Page): Promise<void> => page.clock.fastForward(PAUSE);
 
-export async function fill(page: Page, procedure: string, room = 'Red 1'): Promise<void> {
-  await page.goto(`/guide?procedure=${procedure}`);
+/** Who takes part, and where. */
+export async function fillPeople(page: Page, room = 'Red 1'): Promise<void> {
   const field = (name: string): Locator => page.getByRole('textbox', { name });
   await field('Wearer').fill('ab');
   await field('Observer').fill('CD');
   await field('Assistant').fill('EF');
   await field('Room').fill(room);
+}
+
+export async function fill(page: Page, procedure: string, room?: string): Promise<void> {
+  await page.goto(`/guide?procedure=${procedure}`);
+  await fillPeople(page, room);
 }
 
 /** Begins a drill by click; returns its id. */

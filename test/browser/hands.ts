@@ -191,3 +191,17 @@ export async function touchedBy(page: Page): Promise<ReadonlySet<string>> {
   });
   return seen;
 }
+
+/** Whoever asks says in one sentence what will be written; then it is written. */
+export async function confirm(
+  page: Page,
+  hand: Pick<Hand, 'press'>,
+  opens: Locator,
+  sentence: RegExp,
+): Promise<void> {
+  await hand.press(opens);
+  const dialog = page.getByRole('alertdialog');
+  await expect(dialog.locator('.will-write')).toHaveText(sentence);
+  await hand.press(dialog.getByRole('button', { name: 'Write it' }));
+  await expect(dialog).toHaveCount(0);
+}

@@ -1,7 +1,7 @@
 // The acts of a new user's whole story, from an empty browser to paper; each with whatever hand the test gives. The procedure is
 // small and invented: two pairs of gloves, gown, respirator and shield, written with two forgotten hand hygienes.
 import { expect, type Locator, type Page } from '@playwright/test';
-import type { Hand } from './hands.ts';
+import { confirm, type Hand } from './hands.ts';
 
 const TITLE = 'Anteroom doffing (invented)';
 /** Half a year from now. */
@@ -154,15 +154,6 @@ export async function acceptTheRest(page: Page, hand: Hand): Promise<void> {
     await hand.press(accepted.getByRole('button', { name: 'Accept it' }));
     await expect(accepted.getByRole('button', { name: /^No longer accept/ })).toHaveCount(at + 1);
   }
-}
-
-/** Whoever asks says in one sentence what will be written; then it is written. */
-async function confirm(page: Page, hand: Hand, opens: Locator, sentence: RegExp): Promise<void> {
-  await hand.press(opens);
-  const dialog = page.getByRole('alertdialog');
-  await expect(dialog.locator('.will-write')).toHaveText(sentence);
-  await hand.press(dialog.getByRole('button', { name: 'Write it' }));
-  await expect(dialog).toHaveCount(0);
 }
 
 async function addMember(page: Page, hand: Hand, role: string, initials: string): Promise<void> {

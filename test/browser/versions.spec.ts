@@ -3,6 +3,7 @@
 // reload in the middle. And every page about versions, journal and languages within the accessibility rules.
 import { readFile } from 'node:fs/promises';
 import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
+import { confirm } from './hands.ts';
 import { DEVICE, PROCEDURE, seed, seedLines } from './versionSeed.ts';
 import { complaintsOf, sideways, violationsOf } from './page.ts';
 
@@ -86,15 +87,6 @@ const finger = (): Hand => ({
 const rows = (page: Page): Locator => page.getByRole('grid', { name: 'Steps' }).getByRole('row');
 const button = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
 const link = (page: Page, name: string | RegExp): Locator => page.getByRole('link', { name, exact: true });
-
-/** Whoever asks says in one sentence what will be written; then it is written. */
-async function confirm(page: Page, hand: Hand, opens: Locator, sentence: RegExp): Promise<void> {
-  await hand.press(opens);
-  const dialog = page.getByRole('alertdialog');
-  await expect(dialog.locator('.will-write')).toHaveText(sentence);
-  await hand.press(dialog.getByRole('button', { name: 'Write it' }));
-  await expect(dialog).toHaveCount(0);
-}
 
 async function addMember(page: Page, hand: Hand, role: string, initials: string): Promise<void> {
   await hand.type(page.getByLabel('Role (never a name)'), role);
