@@ -1,6 +1,7 @@
 // Browser tests against the built page, as the local server serves it, on three sizes of screen. Uses an installed
 // Chromium; the flags keep it from calling home, which a closed network refuses many times at every start.
 import { defineConfig } from '@playwright/test';
+import { chromiumPath } from './scripts/chromium.mjs';
 import { freePort } from './scripts/freePort.mjs';
 
 // Read again by every worker, which inherits the environment and so the first one's choice.
@@ -38,9 +39,11 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}`,
     locale: 'en-GB',
     timezoneId: 'Europe/London',
-    trace: 'retain-on-failure',
+    // A trace keeps the whole page at every act and makes a long test take twice as long: asked for where one is looked at.
+    trace: process.env.DOFFLINE_TRACE === '1' ? 'retain-on-failure' : 'off',
+    screenshot: 'only-on-failure',
     launchOptions: {
-      executablePath: process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium',
+      executablePath: chromiumPath(),
       args: [
         '--no-sandbox',
         '--disable-gpu',

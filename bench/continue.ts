@@ -12,8 +12,9 @@ import type { Continuation, Known } from '../src/guide/index.ts';
 import { freePort } from '../scripts/freePort.mjs';
 import { median, report, type Row } from './harness.ts';
 import { longest, published } from './subjects.ts';
+import { chromiumPath } from '../scripts/chromium.mjs';
 
-const CHROMIUM = process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium';
+const CHROMIUM = chromiumPath();
 const PER_PROCEDURE = 30;
 const SLOW = 4;
 const GOAL = 'median 100, p95 500';

@@ -8,9 +8,10 @@ import { freePort } from '../scripts/freePort.mjs';
 import { printProcedure } from '../src/language/index.ts';
 import { report, type Row } from './harness.ts';
 import { hundred } from './hundred.ts';
+import { chromiumPath } from '../scripts/chromium.mjs';
 
 const EDITS = 60;
-const CHROMIUM = process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium';
+const CHROMIUM = chromiumPath();
 const FRAME = 'under two frames, 33 ms';
 
 interface Clock {

@@ -7,8 +7,9 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import type { Entry, Row } from '../src/journal/entry.ts';
 import { verifier } from '../src/journal/verify.ts';
+import { chromiumPath } from '../scripts/chromium.mjs';
 
-export const CHROMIUM = process.env.DOFFLINE_CHROMIUM ?? '/usr/bin/chromium';
+export const CHROMIUM = chromiumPath();
 
 const FLAGS = [
   '--headless=new',

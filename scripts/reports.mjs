@@ -45,18 +45,48 @@ export function vitestTotals(file) {
   };
 }
 
+/** @typedef {{ status: string, fullName: string, failureMessages?: string[] }} VitestTest */
+
+/**
+ * @param {string} file
+ * @returns {VitestTest[]}
+ */
+function vitestTests(file) {
+  const report = /** @type {undefined | { testResults: { assertionResults: VitestTest[] }[] }} */ (
+    readJson(file)
+  );
+  return report?.testResults.flatMap((one) => one.assertionResults) ?? [];
+}
+
 /**
  * Names of the tests that were skipped, so that none is left out in silence.
  * @param {string} file
  * @returns {readonly string[]}
  */
 export function skippedNames(file) {
-  const report =
-    /** @type {undefined | { testResults: { assertionResults: { status: string, fullName: string }[] }[] }} */ (
-      readJson(file)
-    );
-  const tests = report?.testResults.flatMap((one) => one.assertionResults) ?? [];
-  return tests.filter(({ status }) => !['passed', 'failed'].includes(status)).map(({ fullName }) => fullName);
+  return vitestTests(file)
+    .filter(({ status }) => !['passed', 'failed'].includes(status))
+    .map(({ fullName }) => fullName);
+}
+
+/**
+ * Each failed test with the first line of what it said. They are told again at the end of a run, where somebody who is shown
+ * only the last lines still finds them.
+ * @param {string} file
+ * @returns {readonly string[]}
+ */
+export function vitestFailures(file) {
+  return vitestTests(file)
+    .filter(({ status }) => status === 'failed')
+    .map(({ fullName, failureMessages }) => named(fullName, failureMessages?.[0]));
+}
+
+/**
+ * @param {string} name
+ * @param {string} [message]
+ */
+function named(name, message = '') {
+  return `${name}: ${message.split('\n')[0]?.slice(0, 300) ?? ''}`;
 }
 
 /**
@@ -72,4 +102,34 @@ export function playwrightTotals(file) {
   const { expected, unexpected, flaky, skipped } = report.stats;
   const broken = unexpected + flaky === 0 && report.errors.length > 0 ? 1 : 0;
   return { passed: expected, failed: unexpected + flaky + broken, skipped };
+}
+
+/**
+ * @typedef {{ ok: boolean, tests: { projectName: string, results: { error?: { message?: string } }[] }[], title: string }} Spec
+ * @typedef {{ title: string, specs?: Spec[], suites?: Suite[] }} Suite
+ */
+
+/**
+ * As {@link vitestFailures}.
+ * @param {string} file
+ * @returns {readonly string[]}
+ */
+export function playwrightFailures(file) {
+  const report = /** @type {undefined | { suites: Suite[] }} */ (readJson(file));
+  return report?.suites.flatMap(failuresOf) ?? [];
+}
+
+/**
+ * @param {Suite} suite
+ * @returns {readonly string[]}
+ */
+function failuresOf({ title, specs = [], suites = [] }) {
+  const failed = specs
+    .filter(({ ok }) => !ok)
+    .flatMap((spec) =>
+      spec.tests.map(({ projectName, results }) =>
+        named(`${title} > ${spec.title} (${projectName})`, results.at(-1)?.error?.message),
+      ),
+    );
+  return [...failed, ...suites.flatMap(failuresOf)];
 }

@@ -5,13 +5,20 @@ import { join } from 'node:path';
 import { whyNoBrowser } from './browser.mjs';
 import { ROOT } from './install.mjs';
 import { NODES, otherNode, whyNoOtherNode, withNode } from './nodes.mjs';
-import { freshReport, playwrightTotals, skippedNames, vitestTotals } from './reports.mjs';
+import {
+  freshReport,
+  playwrightFailures,
+  playwrightTotals,
+  skippedNames,
+  vitestFailures,
+  vitestTotals,
+} from './reports.mjs';
 import { fetchPdfTools } from './pdfTools.mjs';
 import { fetchPostgres } from './postgres.mjs';
 import { bin, run } from './run.mjs';
 
 /** @typedef {import('./reports.mjs').Totals} Totals */
-/** @typedef {{ status: 'passed' | 'failed' | 'skipped', note?: string, tests?: Totals }} Outcome */
+/** @typedef {{ status: 'passed' | 'failed' | 'skipped', note?: string, tests?: Totals, failures?: readonly string[] }} Outcome */
 /** @typedef {{ name: string, run: () => Promise<Outcome> }} Stage */
 
 /**
@@ -31,9 +38,10 @@ function judged(done, looked) {
 /**
  * @param {import('./run.mjs').Run} done
  * @param {Totals | undefined} tests
+ * @param {readonly string[]} failures
  * @returns {Outcome}
  */
-function tested(done, tests) {
+function tested(done, tests, failures) {
   if (tests === undefined) {
     return {
       status: 'failed',
@@ -43,7 +51,7 @@ function tested(done, tests) {
   }
   const note = `${tests.passed} passed, ${tests.failed} failed, ${tests.skipped} skipped`;
   const green = done.status === 0 && tests.failed === 0 && tests.passed > 0;
-  return { status: green ? 'passed' : 'failed', note, tests };
+  return { status: green ? 'passed' : 'failed', note, tests, failures };
 }
 
 /** @param {string} name */
@@ -93,16 +101,15 @@ async function vitest(report, program, env, folders = []) {
   const args = ['node_modules/vitest/vitest.mjs', 'run', '--reporter=default', '--reporter=json'];
   const done = await run(program, [...args, ...folders, `--outputFile.json=${file}`], { minutes: 12, env });
   for (const name of skippedNames(file)) console.log(`skipped: ${name}`);
-  return tested(done, vitestTotals(file));
+  return tested(done, vitestTotals(file), vitestFailures(file));
 }
 
 /**
- * What another Node could break: native modules, files, sockets, processes, and the sums that everything stands on. The rest
- * (the page, prints, long searches and the house) does not touch it and would double the time of the whole run.
+ * What another Node could break: native modules, files, sockets, processes; and the whole check, held to what is published. The
+ * rest (the page, prints, long searches, laws tried on thousands of procedures) does not touch it and would double the time of
+ * the whole run.
  */
-const ON_EVERY_NODE = ['cli', 'contacts', 'engine', 'journal', 'language', 'server', 'sync'].map(
-  (folder) => `test/${folder}/`,
-);
+const ON_EVERY_NODE = ['cli', 'journal', 'published', 'server', 'sync'].map((folder) => `test/${folder}/`);
 
 /** @type {Stage} */
 const unitTests = {
@@ -138,10 +145,10 @@ async function browserTests() {
   }
   const file = freshReport('playwright');
   const done = await run(bin('playwright'), ['test'], {
-    minutes: 18,
+    minutes: 20,
     env: { PLAYWRIGHT_JSON_OUTPUT_FILE: file },
   });
-  return tested(done, playwrightTotals(file));
+  return tested(done, playwrightTotals(file), playwrightFailures(file));
 }
 
 /**
@@ -156,9 +163,9 @@ const onNode = (name, version) => ({
     if (why !== undefined) return { status: 'skipped', note: why };
     const program = await otherNode(version);
     const report = name.replace(' ', '-').toLowerCase();
-    const { status, note } = await vitest(report, program, withNode(program), ON_EVERY_NODE);
+    const { status, note, failures = [] } = await vitest(report, program, withNode(program), ON_EVERY_NODE);
     // The same tests again: they can fail the run, but are not counted twice.
-    return { status, note: note ?? ON_EVERY_NODE.join(', ') };
+    return { status, note: note ?? ON_EVERY_NODE.join(', '), failures };
   },
 });
 

@@ -32,6 +32,9 @@ function summarise(results) {
         console.log(`${status}: ${name}${outcome.note ? ` (${outcome.note})` : ''}`);
     }
   }
+  for (const [name, { failures = [] }] of results) {
+    for (const failure of failures) console.log(`failed: ${name}: ${failure}`);
+  }
   const tests = results.map(([, outcome]) => outcome.tests ?? { passed: 0, failed: 0 });
   const passed = tests.reduce((sum, one) => sum + one.passed, 0);
   const failed = tests.reduce((sum, one) => sum + one.failed, 0);

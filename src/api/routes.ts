@@ -200,7 +200,7 @@ export const ROUTES = {
   'read-health-records': {
     method: 'post',
     path: '/api/health-records/readings',
-    does: 'Read health records from a number on. Who reads whose and why is in the journal before anything is shown.',
+    does: 'Read health records from a number on, or one alone. Who reads whose and why is in the journal before anything is shown.',
     body: health.healthReading,
     answer: health.healthRecords,
     refuses: ['health-key-missing', 'health-key-unknown'],

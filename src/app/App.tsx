@@ -13,7 +13,11 @@ import { Notices } from './offline/Notices.tsx';
 import { ExitPage } from './sync/ExitPage.tsx';
 import { fillsWindow, GuideRoutes, WholeWindow } from './guide/GuideRoutes.tsx';
 import { OpenBanner } from './guide/screens/GuideHome.tsx';
+import { HealthPage } from './health/HealthPage.tsx';
+import { HEALTH } from './health/labels.ts';
 import { OrderPage } from './order/OrderPage.tsx';
+import { UNIT } from './unit/labels.ts';
+import { UnitPage } from './unit/UnitPage.tsx';
 import { Standing } from './parts/Standing.tsx';
 import { JournalPage } from './journal/JournalPage.tsx';
 import { LookBanner } from './logbook/LookBanner.tsx';
@@ -75,6 +79,8 @@ function Footer() {
       <nav className="more-places" aria-label="More">
         <Link href="/journal">Journal</Link>
         <Link href="/languages">Languages</Link>
+        <Link href="/unit">{UNIT.link}</Link>
+        <Link href="/health-records">{HEALTH.link}</Link>
       </nav>
       <h2>Cautions</h2>
       <ul>
@@ -153,6 +159,12 @@ function Page() {
             </Route>
             <Route path="/evidence">
               <EvidencePage />
+            </Route>
+            <Route path="/unit">
+              <UnitPage />
+            </Route>
+            <Route path="/health-records">
+              <HealthPage />
             </Route>
             <Route path="/device">
               <DevicePage />

@@ -11,6 +11,7 @@ import './css/layout.css';
 import './css/parts.css';
 import './css/picture.css';
 import './css/ledger.css';
+import './css/finder.css';
 import './css/compose.css';
 import './css/compare.css';
 import './css/order.css';

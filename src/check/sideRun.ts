@@ -3,94 +3,32 @@
 // the base in everything is known to end as the base does. Thousands of variants are tried this way.
 import type { Interpreter } from '../contacts/interpret.ts';
 import type { Operation } from '../contacts/plan.ts';
-import type { Scene } from '../contacts/scene.ts';
 import type { Step } from '../domain/procedure.ts';
-import { type Moment, stepOnce } from '../engine/propagate.ts';
+import { stepOnce } from '../engine/propagate.ts';
 import type { Analysis } from './analysis.ts';
+import { EditRun } from './editRun.ts';
 import { everAt, rowAt, type Track, type Trodden } from './track.ts';
 
-const grown = <T extends Int32Array | Uint8Array>(from: T, to: T): T => {
-  to.set(from);
-  return to;
-};
-
-export class SideRun {
-  /** The base's step that comes next. */
-  at = 0;
-  /** Problems so far. */
-  problems = 0;
+/**
+ * Conditions in its moment are those of surfaces that differ from the base's before step `at`; others are not kept up. In
+ * `differs`: 1 where the condition differs, 2 where what it ever was does.
+ */
+export class SideRun extends EditRun {
   readonly #analysis: Analysis;
   readonly #interpreter: Interpreter;
   readonly #track: Track;
-  readonly #most: number;
-  #scene: Scene;
-  /** Conditions of surfaces that differ from the base's before step `at`; others are not kept up. */
-  #moment: Moment;
-  /** Per surface: 1 where its condition differs, 2 where what it ever was does. */
-  #differs: Uint8Array;
-  #different = 0;
 
   /** `most`: the problems that are let pass. */
   constructor(analysis: Analysis, track: Track, most: number) {
-    const room = track.width + 32;
+    super(track, track.width + 32, most);
     this.#analysis = analysis;
     this.#interpreter = analysis.compiled.interpreter;
     this.#track = track;
-    this.#most = most;
-    this.#scene = track.scenes[0]!;
-    this.#moment = { state: new Int32Array(room), ever: new Int32Array(room) };
-    this.#differs = new Uint8Array(room);
   }
 
-  /** Whether everything is as in the base at this place: then all that follows is. */
-  get rejoined(): boolean {
-    return this.#different === 0 && this.#scene === this.#track.scenes[this.at];
-  }
-
-  /** Goes to before a step of the base. */
-  start(at: number): void {
-    this.at = at;
-    this.problems = this.#track.problems[at]!;
-    this.#scene = this.#track.scenes[at]!;
-    this.#differs.fill(0);
-    this.#different = 0;
-  }
-
-  /** Becomes the same as another run beside the same base. */
-  copy(other: SideRun): void {
-    this.#room(other.#differs.length);
-    this.at = other.at;
-    this.problems = other.problems;
-    this.#scene = other.#scene;
-    this.#different = other.#different;
-    this.#differs.fill(0);
-    this.#differs.set(other.#differs);
-    this.#moment.state.set(other.#moment.state);
-    this.#moment.ever.set(other.#moment.ever);
-  }
-
-  /** Whether more cannot be done than is let pass. Problems only add up, so this stays. */
-  get stopped(): boolean {
-    return this.problems > this.#most;
-  }
-
-  /**
-   * By the base's own steps to before step `until`, or until it has stopped; true when the run has rejoined the base on
-   * the way.
-   */
-  follow(until: number): boolean {
-    while (this.at < until && !this.stopped && !this.rejoined) this.#next();
-    if (!this.rejoined) return false;
-    this.problems += this.#track.problems[until]! - this.#track.problems[this.at]!;
-    this.at = until;
-    this.#scene = this.#track.scenes[until]!;
-    return true;
-  }
-
-  /** Leaves out the base's next step. */
   skip(): void {
     const { changed } = this.#track;
-    const { state, ever } = this.#moment;
+    const { state, ever } = this.moment;
     const surfaces = changed[this.at]!;
     for (const surface of surfaces) {
       state[surface] = this.#state(surface);
@@ -101,21 +39,20 @@ export class SideRun {
       this.#keep(surface, state[surface]!, this.#row(surface), ever[surface]!, this.#ever(surface));
   }
 
-  /** A step that the base does not have here. */
   other(step: Step): void {
-    const result = this.#interpreter.perform(this.#scene, step, this.at);
+    const result = this.#interpreter.perform(this.scene, step, this.at);
     this.#analysis.diagram.extend(this.#interpreter.registry.events.length);
-    this.#room(this.#interpreter.registry.surfaces.length);
+    this.makeRoom(this.#interpreter.registry.surfaces.length);
     for (const operation of result.operations) this.#perform(operation);
     this.problems += result.problems.length;
-    this.#scene = result.after;
+    this.scene = result.after;
   }
 
   /** The surfaces that may be judged differently from the base, and as what, at the end of all steps. */
   *outcome(): Generator<readonly [surface: number, judged: number]> {
     const { surfaces } = this.#interpreter.registry;
     for (let surface = 0; surface < surfaces.length; surface += 1) {
-      if (this.#differs[surface] === 0 || !surfaces[surface]!.protected) continue;
+      if (this.differs[surface] === 0 || !surfaces[surface]!.protected) continue;
       const [state, ever] = [this.#state(surface), this.#was(surface)];
       yield [surface, surfaces[surface]!.judged === 'ever' ? this.#analysis.diagram.or(ever, state) : state];
     }
@@ -125,12 +62,12 @@ export class SideRun {
   #ever = (surface: number): number =>
     everAt(this.#track, this.at, surface, this.#interpreter.registry.surfaces[surface]!.protected);
   #state = (surface: number): number =>
-    this.#differs[surface]! & 1 ? this.#moment.state[surface]! : this.#row(surface);
+    this.differs[surface]! & 1 ? this.moment.state[surface]! : this.#row(surface);
   #was = (surface: number): number =>
-    this.#differs[surface]! & 2 ? this.#moment.ever[surface]! : this.#ever(surface);
+    this.differs[surface]! & 2 ? this.moment.ever[surface]! : this.#ever(surface);
 
-  #next(): void {
-    if (this.#scene !== this.#track.scenes[this.at]) {
+  protected next(): void {
+    if (this.scene !== this.#track.scenes[this.at]) {
       this.other(this.#analysis.compiled.procedure.steps[this.at]!);
       this.skip();
       return;
@@ -138,58 +75,48 @@ export class SideRun {
     for (const trodden of this.#track.steps[this.at]!) this.#follow(trodden);
     this.problems += this.#track.problems[this.at + 1]! - this.#track.problems[this.at]!;
     this.at += 1;
-    this.#scene = this.#track.scenes[this.at]!;
-  }
-
-  #room(surfaces: number): void {
-    if (surfaces <= this.#differs.length) return;
-    const { state, ever } = this.#moment;
-    this.#moment = {
-      state: grown(state, new Int32Array(surfaces * 2)),
-      ever: grown(ever, new Int32Array(surfaces * 2)),
-    };
-    this.#differs = grown(this.#differs, new Uint8Array(surfaces * 2));
+    this.scene = this.#track.scenes[this.at]!;
   }
 
   #keep(surface: number, state: number, baseState: number, ever: number, baseEver: number): void {
     const differs = (state === baseState ? 0 : 1) | (ever === baseEver ? 0 : 2);
-    const before = this.#differs[surface]!;
-    this.#moment.state[surface] = state;
-    this.#moment.ever[surface] = ever;
-    this.#differs[surface] = differs;
-    if (before === 0 && differs !== 0) this.#different += 1;
-    if (before !== 0 && differs === 0) this.#different -= 1;
+    const before = this.differs[surface]!;
+    this.moment.state[surface] = state;
+    this.moment.ever[surface] = ever;
+    this.differs[surface] = differs;
+    if (before === 0 && differs !== 0) this.different += 1;
+    if (before !== 0 && differs === 0) this.different -= 1;
   }
 
   /** An operation that the base has as well: nothing to do unless one of its surfaces differs. */
   #follow({ operations, a, b, before, after }: Trodden): void {
-    const differs = this.#differs;
+    const differs = this.differs;
     if (differs[a] === 0 && differs[b] === 0) return;
-    const { state, ever } = this.#moment;
+    const { state, ever } = this.moment;
     if ((differs[a]! & 1) === 0) state[a] = before[0];
     if ((differs[b]! & 1) === 0) state[b] = before[1];
     if ((differs[a]! & 2) === 0) ever[a] = before[2];
-    stepOnce(this.#analysis.diagram, this.#moment, operations);
+    stepOnce(this.#analysis.diagram, this.moment, operations);
     this.#keep(a, state[a]!, after[0], ever[a]!, after[2]);
     if (b !== a) this.#keepState(b, state[b]!, after[1]);
   }
 
   #keepState(surface: number, state: number, baseState: number): void {
-    const before = this.#differs[surface]!;
+    const before = this.differs[surface]!;
     const differs = (before & 2) | (state === baseState ? 0 : 1);
-    this.#differs[surface] = differs;
-    if (before === 0 && differs !== 0) this.#different += 1;
-    if (before !== 0 && differs === 0) this.#different -= 1;
+    this.differs[surface] = differs;
+    if (before === 0 && differs !== 0) this.different += 1;
+    if (before !== 0 && differs === 0) this.different -= 1;
   }
 
   #perform(operation: Operation): void {
     const { a } = operation;
     const b = operation.op === 'contact' ? operation.b : a;
-    const { state, ever } = this.#moment;
+    const { state, ever } = this.moment;
     state[a] = this.#state(a);
     state[b] = this.#state(b);
     ever[a] = this.#was(a);
-    stepOnce(this.#analysis.diagram, this.#moment, [operation]);
+    stepOnce(this.#analysis.diagram, this.moment, [operation]);
     this.#keep(a, state[a], this.#row(a), ever[a], this.#ever(a));
     if (b !== a) this.#keepState(b, state[b], this.#row(b));
   }

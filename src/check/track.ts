@@ -1,10 +1,10 @@
 // The base analysis written down operation by operation, so that a variant can run beside it: what every operation found
 // and left on its surfaces, and where each step stands. Values are nodes of the analysis' own diagram.
-import type { Scene } from '../contacts/scene.ts';
 import type { Operation } from '../contacts/plan.ts';
 import { copyOf, momentAfter, stepOnce, UNWATCHED } from '../engine/propagate.ts';
 import { FALSE } from '../engine/diagram.ts';
 import type { Analysis } from './analysis.ts';
+import { type Stations, stationsOf } from './editRun.ts';
 
 /** One operation of the base: the condition of its surfaces before and after, and of what `a` ever was. */
 export interface Trodden {
@@ -17,13 +17,9 @@ export interface Trodden {
   readonly after: readonly [number, number, number];
 }
 
-export interface Track {
+export interface Track extends Stations {
   /** Per step. */
   readonly steps: readonly (readonly Trodden[])[];
-  /** Scene before each step, and the last one. */
-  readonly scenes: readonly Scene[];
-  /** Problems in all steps before this one. */
-  readonly problems: readonly number[];
   /** Per step: the surfaces whose condition or past is not the same before and after it. */
   readonly changed: readonly Int32Array[];
   /** Surfaces that the base knows. */
@@ -61,12 +57,9 @@ function changedIn({ compiled, conditions }: Analysis, step: number): Int32Array
 export function trackOf(analysis: Analysis): Track {
   const { compiled, conditions } = analysis;
   const { performed, interpreter } = compiled;
-  const problems = [0];
-  for (const { problems: found } of performed) problems.push(problems.at(-1)! + found.length);
   return {
+    ...stationsOf(interpreter, performed),
     steps: performed.map((_, step) => trodden(analysis, step)),
-    scenes: [interpreter.start.scene, ...performed.map(({ after }) => after)],
-    problems,
     changed: performed.map((_, step) => changedIn(analysis, step)),
     width: compiled.plan.surfaces.length,
     rows: conditions.rows,

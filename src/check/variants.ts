@@ -1,30 +1,19 @@
 // Order and omission: every step left out, every step moved to every other place, each worked out from the first step it
 // changes. A variant in which a later step becomes impossible would stop by itself; the ones that go through unnoticed
 // and leave fewer slips between contamination and somebody are the ones to know.
-import type { Step } from '../domain/procedure.ts';
 import { FALSE } from '../engine/diagram.ts';
 import { Tangled } from '../engine/nodeTable.ts';
 import type { Analysis } from './analysis.ts';
 import { classRank } from './analysis.ts';
 import type { Edit } from './edit.ts';
+import { EditRuns } from './editRuns.ts';
 import type { Finding } from './finding.ts';
 import { LeastTable } from './leastTable.ts';
 import { isTangled, type Limit, LIMITS, TRIAL_COST, variantLimit, within } from './limits.ts';
+import { type Lessened, Shortened } from './shortened.ts';
 import { SideRun } from './sideRun.ts';
 import { trackOf } from './track.ts';
-
-/** A variant that is worse than the procedure, and in which nothing becomes impossible: nothing would show it. */
-export interface WorseVariant {
-  readonly edit: Edit;
-  /** Step that was left out or moved. */
-  readonly step: number;
-  /** Protected surfaces with fewer barriers, worst class first. */
-  readonly worse: readonly {
-    readonly surface: string;
-    readonly before: number | null;
-    readonly after: number;
-  }[];
-}
+import { variantFindings, type WorseVariant } from './variantFindings.ts';
 
 /** Every omission and every move of this many steps, moves of one step together. */
 export function* variantEdits(steps: number): Generator<Edit> {
@@ -54,72 +43,60 @@ interface Trying {
   readonly least: LeastTable;
   /** Per protected surface of the base: the condition it is judged by. */
   readonly judged: ReadonlyMap<number, number>;
-  readonly run: SideRun;
-  /** The base with one step left out, as far as it was followed: every later place for that step goes on from here. */
-  readonly without: SideRun;
-  /** Which step; -1 while there is none. */
-  left: number;
+  readonly shortened: Shortened;
+  /** Runs on the diagram, made for the first variant that asks for them. */
+  exact: EditRuns<SideRun> | undefined;
+  /** Nodes of the diagram that stay. */
+  mark: number;
 }
 
 function tryingOf(analysis: Analysis): Trying {
+  const least = new LeastTable(analysis.diagram);
+  const judged = new Map(
+    analysis.protectedSurfaces.map((surface, at) => [surface, analysis.judged[at] ?? FALSE] as const),
+  );
+  const before = new Map([...judged].map(([surface, condition]) => [surface, least.of(condition)] as const));
+  const shortened = new Shortened(analysis, before);
+  return { analysis, least, judged, shortened, exact: undefined, mark: analysis.diagram.count };
+}
+
+/** Cuts the diagram back to the nodes that stay. */
+function forget({ analysis, least, exact, mark }: Trying): void {
+  analysis.diagram.rollback(mark);
+  least.forget(mark);
+  exact?.forget();
+}
+
+function exactIn(trying: Trying): EditRuns<SideRun> {
+  if (trying.exact) return trying.exact;
+  const { analysis } = trying;
+  const { problems, procedure } = analysis.compiled;
+  forget(trying);
   const track = trackOf(analysis);
-  const most = analysis.compiled.problems.length;
-  return {
-    analysis,
-    least: new LeastTable(analysis.diagram),
-    judged: new Map(analysis.protectedSurfaces.map((surface, at) => [surface, analysis.judged[at] ?? FALSE])),
-    run: new SideRun(analysis, track, most),
-    without: new SideRun(analysis, track, most),
-    left: -1,
-  };
+  trying.exact = new EditRuns(procedure.steps, () => new SideRun(analysis, track, problems.length));
+  trying.mark = analysis.diagram.count;
+  return trying.exact;
 }
 
-const stepAt = ({ analysis }: Trying, at: number): Step => analysis.compiled.procedure.steps[at]!;
-
-/** Takes the run past what the edit changes; the base's own steps follow. */
-function change(trying: Trying, edit: Edit): void {
-  const { run } = trying;
-  if (edit.do === 'move') {
-    if (edit.to < edit.from) moveEarlier(trying, edit);
-    else moveLater(trying, edit);
-    return;
-  }
-  run.start(edit.at);
-  if (edit.do === 'insert') for (const step of edit.steps) run.other(step);
-  if (edit.do === 'replace') run.other(edit.step);
-  if (edit.do !== 'insert') run.skip();
-}
-
-function moveEarlier(trying: Trying, { from, to }: { readonly from: number; readonly to: number }): void {
-  const { run } = trying;
-  run.start(to);
-  run.other(stepAt(trying, from));
-  run.follow(from);
-  run.skip();
-}
-
-function moveLater(trying: Trying, { from, to }: { readonly from: number; readonly to: number }): void {
-  const { run, without } = trying;
-  if (trying.left !== from || without.at > to + 1) {
-    without.start(from);
-    without.skip();
-    trying.left = from;
-  }
-  without.follow(to + 1);
-  run.copy(without);
-  if (!run.stopped) run.other(stepAt(trying, from));
-}
-
-/** Protected surfaces with fewer barriers than in the base, worst class first. */
-function worseIn({ analysis, least, judged, run }: Trying): WorseVariant['worse'] {
-  const { surfaces } = analysis.compiled.interpreter.registry;
-  return [...run.outcome()]
-    .map(([index, after]) => ({
-      surface: surfaces[index]!,
-      before: least.of(judged.get(index) ?? FALSE),
+/** Worked out whole: protected surfaces with fewer barriers than in the base; none where a later step becomes impossible. */
+function lessenedIn(trying: Trying, edit: Edit): readonly Lessened[] {
+  const { least, judged } = trying;
+  const exact = exactIn(trying);
+  if (!exact.differs(edit)) return [];
+  return [...exact.run.outcome()]
+    .map(([surface, after]) => ({
+      surface,
+      before: least.of(judged.get(surface) ?? FALSE),
       after: least.of(after),
     }))
-    .filter(({ before, after }) => after < before)
+    .filter(({ before, after }) => after < before);
+}
+
+/** Worst class first. */
+function worseBy({ compiled }: Analysis, lessened: readonly Lessened[]): WorseVariant['worse'] {
+  const { surfaces } = compiled.interpreter.registry;
+  return lessened
+    .map((one) => ({ ...one, surface: surfaces[one.surface]! }))
     .sort((a, b) => classRank(a.surface.class) - classRank(b.surface.class))
     .map(({ surface, before, after }) => ({
       surface: surface.id,
@@ -129,13 +106,10 @@ function worseIn({ analysis, least, judged, run }: Trying): WorseVariant['worse'
 }
 
 function tryVariant(trying: Trying, edit: Edit): WorseVariant | undefined {
-  const { run } = trying;
-  change(trying, edit);
-  if (run.follow(trying.analysis.compiled.procedure.steps.length) || run.stopped) return undefined;
-  const worse = worseIn(trying);
-  if (worse.length === 0) return undefined;
+  const lessened = trying.shortened.worse(edit) ?? lessenedIn(trying, edit);
+  if (lessened.length === 0) return undefined;
   const step = edit.do === 'move' ? edit.from : edit.at;
-  return { edit, step, worse };
+  return { edit, step, worse: worseBy(trying.analysis, lessened) };
 }
 
 const FORGET_AT = 1 << 16;
@@ -154,19 +128,13 @@ function tryWhileAllowed(
 ): number {
   const trying = tryingOf(analysis);
   const { diagram } = analysis;
-  const mark = diagram.count;
-  const forget = (): void => {
-    diagram.rollback(mark);
-    trying.least.forget(mark);
-    trying.left = -1;
-  };
   let tried = 0;
   const tryAll = (): void => {
     for (const edit of edits) {
       glance(analysis);
       const worse = tryVariant(trying, edit);
       if (worse) take(worse);
-      if (diagram.count > mark + FORGET_AT) forget();
+      if (diagram.count > trying.mark + FORGET_AT) forget(trying);
       tried += 1;
     }
   };
@@ -175,7 +143,7 @@ function tryWhileAllowed(
   } catch (error) {
     if (!isTangled(error)) throw error;
   }
-  forget();
+  forget(trying);
   return tried;
 }
 
@@ -208,53 +176,4 @@ export function orderAndOmission(analysis: Analysis): {
     findings: variantFindings(analysis, found),
     limits: variantLimit(tried, length * (length - 1) + 1),
   };
-}
-
-/** How bad: the worst class reached, then how few barriers are left. */
-function badness({ worse }: WorseVariant): readonly [number, number] {
-  const [first] = worse;
-  return [first?.after ?? Infinity, -worse.length];
-}
-
-const byBadness = (a: WorseVariant, b: WorseVariant): number =>
-  badness(a)[0] - badness(b)[0] || badness(a)[1] - badness(b)[1];
-
-function findingOf(analysis: Analysis, variants: readonly WorseVariant[]): Finding | undefined {
-  const [worst] = [...variants].sort(byBadness);
-  const [first] = worst?.worse ?? [];
-  if (!worst || !first) return undefined;
-  return {
-    code: worst.edit.do === 'remove' ? 'variant.omission' : 'variant.order',
-    kind: 'variant',
-    severity: 'note',
-    agent: analysis.agent,
-    steps: worst.edit.do === 'move' ? [worst.step, worst.edit.to] : [worst.step],
-    surface: first.surface,
-    surfaces: worst.worse.map(({ surface }) => surface),
-    params: {
-      before: first.before === null ? 'none' : String(first.before),
-      after: String(first.after),
-      unseen: 'yes',
-      variants: String(variants.length),
-      ...(worst.edit.do === 'move' ? { to: String(worst.edit.to) } : {}),
-    },
-    events: [],
-    route: [],
-    mends: [],
-    evidence: [worst.edit.do === 'remove' ? 'slip.omitted-step' : 'slip.wrong-order'],
-  };
-}
-
-/** One finding per step whose omission matters, one per step whose worst possible move does. */
-function variantFindings(analysis: Analysis, worse: readonly WorseVariant[]): readonly Finding[] {
-  const steps = [...new Set(worse.map((variant) => variant.step))].sort((a, b) => a - b);
-  return steps.flatMap((step) =>
-    (['remove', 'move'] as const).flatMap((kind) => {
-      const finding = findingOf(
-        analysis,
-        worse.filter((variant) => variant.step === step && variant.edit.do === kind),
-      );
-      return finding ? [finding] : [];
-    }),
-  );
 }

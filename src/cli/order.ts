@@ -8,7 +8,7 @@ import type { Agent } from '../domain/products.ts';
 import { printProcedure } from '../language/index.ts';
 import { type OrderOptions, type OrderResult, searchOrder, whyNot } from '../order/index.ts';
 import { substitute, type Substitution, whyNoSubstitute } from '../order/substitute.ts';
-import type { Refusal, Words } from '../words/index.ts';
+import type { FigureWords, Refusal, Words } from '../words/index.ts';
 import { cautionsText, type Status } from './check.ts';
 import { type Io, painter, type Paint, wrapped } from './io.ts';
 import { labelsFor } from './labels/index.ts';
@@ -69,9 +69,14 @@ const leftOutText = ({ words }: Page, given: Procedure, found: Procedure): reado
     ];
   });
 
+function readingOf({ turn, before, after, slight }: FigureWords): string {
+  if (turn === 'same') return before;
+  return slight === undefined ? `${before} -> ${after}` : `${before}, ${slight}`;
+}
+
 const measuresText = ({ words }: Page, before: Measure, after: Measure): readonly string[] =>
   words.order.figures(before, after).map((one) => {
-    const value = one.turn === 'same' ? one.before : `${one.before} -> ${one.after}`;
+    const value = readingOf(one);
     return labelsFor(words).doer(
       `  ${one.name}`,
       `${value}${one.status ? ` (${words.status(one.status)})` : ''}`,

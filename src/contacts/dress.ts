@@ -24,6 +24,7 @@ import {
   problem,
   replace,
   slipEvent,
+  surface,
 } from './frame.ts';
 import { ALWAYS } from './plan.ts';
 import { leaks } from './settle.ts';
@@ -33,7 +34,7 @@ const surfacesOf = (
   person: string,
   layer: { item: ItemId; side?: 'left' | 'right' },
 ): readonly number[] =>
-  itemKind(layer.item).parts.map((part) => frame.registry.surface(partSurface(person, layer, part)));
+  itemKind(layer.item).parts.map((part) => surface(frame, partSurface(person, layer, part)));
 
 /**
  * A lining touches what it lies on for as long as it is worn; it counts when the item leaves. A part that hangs free
@@ -49,12 +50,12 @@ function lining(frame: Frame, index: number): void {
   const all = pressed.filter((place) => reach(body, place, index).every((spot) => covered.includes(spot)));
   for (const part of parts.filter(({ id }) => id.startsWith('inside'))) {
     const lined = part.lines ? all.filter((place) => part.lines?.includes(placeName(place))) : all;
-    const inside = frame.registry.surface(partSurface(body.id, layer, part));
+    const inside = surface(frame, partSurface(body.id, layer, part));
     const below = [...new Set(lined.map((place) => outermost(body, place, index)))].filter(
       (id) => id !== undefined,
     );
     // Twice, because it went on all the time: what the last place gave the lining, the first one gets.
-    for (const id of [...below, ...below]) contact(frame, inside, frame.registry.surface(id), ALWAYS);
+    for (const id of [...below, ...below]) contact(frame, inside, surface(frame, id), ALWAYS);
   }
 }
 
@@ -74,7 +75,7 @@ export function takeOff(frame: Frame, move: Extract<Move, { do: 'off' }>): void 
     leaks(frame, body);
     lining(frame, index);
     const layer = body.layers[index];
-    if (layer) for (const surface of surfacesOf(frame, body.id, layer)) frame.gone.add(surface);
+    if (layer) for (const gone of surfacesOf(frame, body.id, layer)) frame.gone.add(gone);
     replace(
       frame,
       withLayers(
@@ -150,7 +151,7 @@ export function look(frame: Frame, misses: Extract<Move, { do: 'look' }>['misses
   const body = owner(frame);
   const change = (layer: Layer): Layer =>
     layer.hole && inSight(frame, body, layer)
-      ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, layer.item)] }
+      ? { ...layer, hole: [...layer.hole, slipEvent(frame, misses, { apart: layer.item })] }
       : layer;
   replace(frame, withLayers(body, body.layers.map(change)));
 }

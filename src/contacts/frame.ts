@@ -3,28 +3,31 @@ import type { ItemId } from '../domain/items.ts';
 import { otherSide, type Side, SIDES } from '../domain/places.ts';
 import type { Procedure, Step } from '../domain/procedure.ts';
 import type { Which, Whose } from '../domain/moves.ts';
-import type { Agent } from '../domain/products.ts';
+import type { ProductId } from '../domain/products.ts';
 import type { SlipId } from '../domain/slips.ts';
 import type { Technique } from '../domain/techniques/index.ts';
 import type { Body, Layer } from './body.ts';
 import { itemKind } from '../domain/items.ts';
-import type { Guard, Operation } from './plan.ts';
+import type { Asked, Credit } from './performed.ts';
+import { ALWAYS, type Guard, type Operation } from './plan.ts';
 import type { Problem, ProblemCode } from './problem.ts';
-import type { Registry } from './registry.ts';
+import type { Names } from './names.ts';
 import { bodyIn, type Scene, withBody } from './scene.ts';
 
 export interface Frame {
   readonly procedure: Procedure;
-  readonly registry: Registry;
-  readonly agent: Agent;
+  readonly names: Names;
   readonly step: Step;
-  readonly index: number;
   readonly technique: Technique;
   /** As the step begins. */
   readonly before: Scene;
   scene: Scene;
   readonly operations: Operation[];
-  readonly problems: Problem[];
+  readonly credits: [Operation, Credit][];
+  readonly problems: Omit<Problem, 'step'>[];
+  /** Surfaces, once each, and events, again and again, in the order in which the step asks about them. */
+  readonly surfaces: number[];
+  readonly events: Asked[];
   /** Surfaces of items that left in this step; retired at its end. */
   readonly gone: Set<number>;
 }
@@ -42,8 +45,8 @@ export function bodyFor(frame: Frame, whose: Whose): Body | undefined {
 export const itemAt = (frame: Frame, item: number): ItemId | undefined => frame.step.items[item];
 
 /** Everybody who takes part in the step. */
-export const present = (frame: Frame): readonly string[] => [
-  ...new Set([frame.step.who, frame.step.of ?? frame.step.who, frame.step.helper ?? frame.step.who]),
+export const presentIn = ({ who, of, helper: helping }: Step): readonly string[] => [
+  ...new Set([who, of ?? who, helping ?? who]),
 ];
 
 /**
@@ -70,18 +73,64 @@ export const isWorked = ({ step: { items, side } }: Frame, layer: Layer): boolea
   layer.item === items[0] && (side === undefined || layer.side === undefined || layer.side === side);
 
 export function problem(frame: Frame, code: ProblemCode, params: Problem['params'] = {}): void {
-  frame.problems.push({ code, step: frame.index, params });
+  frame.problems.push({ code, params });
 }
 
 export function replace(frame: Frame, body: Body): void {
   frame.scene = withBody(frame.scene, body);
 }
 
-/** The event of a slip in this step; `apart` keeps two chances of the same slip in one step separate. */
-export function slipEvent(frame: Frame, what: SlipId, apart = '', who = frame.step.who): number {
-  const key = `${frame.step.id}:${what}${apart && `:${apart}`}`;
+/** The number of a surface. */
+export function surface(frame: Frame, id: string): number {
+  const number = frame.names.surface(id);
+  if (frame.names.isFirst(number, frame)) frame.surfaces.push(number);
+  return number;
+}
+
+interface SlipOptions {
+  /** Keeps two chances of the same slip in one step separate. */
+  readonly apart?: string;
+  readonly who?: string;
+  /** A slip of a cleaning, which is none where the product does not work. */
+  readonly credit?: Credit;
+}
+
+/** The event of a slip in this step. */
+export function slipEvent(frame: Frame, what: SlipId, { apart = '', who, credit }: SlipOptions = {}): number {
   const on = frame.step.items[0] ?? frame.step.fixture;
-  return frame.registry.event(key, what, frame.index, who, on);
+  const event = frame.names.event(frame.step, {
+    key: `${frame.step.id}:${what}${apart && `:${apart}`}`,
+    what,
+    who: who ?? frame.step.who,
+    ...(on === undefined ? {} : { on }),
+  });
+  frame.events.push(credit ? { event, credit } : { event });
+  return event;
+}
+
+/** The event of a circumstance: it is there from the start. */
+export function circumstance(frame: Frame, what: SlipId, on: string): Guard {
+  const event = frame.names.event(undefined, { key: `start:${what}:${on}`, what, on });
+  frame.events.push({ event });
+  return [event];
+}
+
+/** What a product does on a surface that it suits; nothing is credited to none. */
+export const creditFor = (frame: Frame, target: number, product: ProductId): Credit => ({
+  product,
+  material: frame.names.material(target),
+});
+
+/** Cleans a surface; without credit, it may have failed whatever happened. */
+export function clean(
+  frame: Frame,
+  target: number,
+  credit: Credit | undefined,
+  fails: () => readonly Guard[],
+): void {
+  const operation: Operation = { op: 'sanitise', a: target, failure: credit ? fails() : [ALWAYS] };
+  frame.operations.push(operation);
+  if (credit) frame.credits.push([operation, credit]);
 }
 
 export function contact(frame: Frame, a: number, b: number, when: Guard): void {

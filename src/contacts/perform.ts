@@ -1,9 +1,23 @@
 // One move of a technique, performed in a frame: contacts and cleaning here, the rest in dress.ts and posture.ts.
 import type { Condition, Move } from '../domain/moves.ts';
-import { product, works } from '../domain/products.ts';
+import { product } from '../domain/products.ts';
 import { type Fixture, workedBy } from '../domain/room.ts';
 import { fasten, look, putOn, takeOff } from './dress.ts';
-import { actor, contact, type Frame, helper, itemAt, owner, problem, replace, slipEvent } from './frame.ts';
+import {
+  actor,
+  clean,
+  contact,
+  creditFor,
+  type Frame,
+  helper,
+  itemAt,
+  owner,
+  problem,
+  replace,
+  slipEvent,
+  surface,
+} from './frame.ts';
+import type { Credit } from './performed.ts';
 import { ALWAYS, type Guard } from './plan.ts';
 import { bend, go, sitDown, standUp } from './posture.ts';
 import { fixtureFor, partsOf, resolve, under } from './resolve.ts';
@@ -37,41 +51,43 @@ const gives = (frame: Frame, fixture: Fixture, { product: products }: Condition)
 function guardOf(frame: Frame, move: Extract<Move, { do: 'touch' }>): Guard {
   if (move.slip === undefined) return ALWAYS;
   const helping = 'whose' in move.a && move.a.whose === 'helper';
-  return [helping ? slipEvent(frame, move.slip, 'helper', frame.step.helper) : slipEvent(frame, move.slip)];
+  const who = frame.step.helper;
+  return [slipEvent(frame, move.slip, helping && who !== undefined ? { apart: 'helper', who } : {})];
 }
 
 /** A part meets what lies beneath it at its own places; anything else meets everything named. */
-function pairs(frame: Frame, move: Extract<Move, { do: 'touch' }>): readonly (readonly [string, string])[] {
+function forPairs(
+  frame: Frame,
+  move: Extract<Move, { do: 'touch' }>,
+  meet: (a: string, b: string) => void,
+): void {
   if (move.a.at === 'part' && move.b.at === 'beneath') {
-    const item = move.b.item;
-    return partsOf(frame, item, move.a.parts, move.a.side).flatMap((part) =>
-      under(frame, item, part.places).map((below) => [part.id, below] as const),
-    );
+    const { item } = move.b;
+    for (const part of partsOf(frame, item, move.a.parts, move.a.side))
+      for (const below of under(frame, item, part.places)) meet(part.id, below);
+    return;
   }
   const others = resolve(frame, move.b);
-  return resolve(frame, move.a).flatMap((a) => others.map((b) => [a, b] as const));
+  for (const a of resolve(frame, move.a)) for (const b of others) meet(a, b);
 }
 
 function touchMove(frame: Frame, move: Extract<Move, { do: 'touch' }>): void {
   if (!workedAs(frame, move)) return;
-  const found = pairs(frame, move);
-  if (found.length === 0) return;
-  const when = guardOf(frame, move);
-  for (const [a, b] of found) contact(frame, frame.registry.surface(a), frame.registry.surface(b), when);
+  let when: Guard | undefined;
+  forPairs(frame, move, (a, b) => {
+    when ??= guardOf(frame, move);
+    contact(frame, surface(frame, a), surface(frame, b), when);
+  });
 }
 
-/** Whether cleaning with the step's product counts on this surface for this agent. */
-function credited(frame: Frame, surface: number, sprayed: boolean): boolean {
-  if (!frame.step.product) return false;
-  if (sprayed && !frame.procedure.policy.creditSpraying) return false;
-  const material = frame.registry.material(surface);
-  const suited = product(frame.step.product).suits.includes(material);
-  if (!suited)
-    problem(frame, 'product-unsuited', {
-      product: frame.step.product,
-      surface: frame.registry.surfaces[surface]?.id ?? '',
-    });
-  return suited && works(frame.step.product, frame.agent, material);
+/** What the step's product is credited with on this surface, if it works on the agent. */
+function creditOf(frame: Frame, id: string, target: number, sprayed: boolean): Credit | undefined {
+  if (!frame.step.product) return undefined;
+  if (sprayed && !frame.procedure.policy.creditSpraying) return undefined;
+  const credit = creditFor(frame, target, frame.step.product);
+  if (product(credit.product).suits.includes(credit.material)) return credit;
+  problem(frame, 'product-unsuited', { product: credit.product, surface: id });
+  return undefined;
 }
 
 /** What is cleaned: the whole of it, or only the part that the step names. */
@@ -87,10 +103,13 @@ function cleanMove(frame: Frame, move: Extract<Move, { do: 'clean' }>): void {
   if (frame.operations.length > 0) leaks(frame, actor(frame));
   const side = 'side' in move.what && move.what.side !== 'both' ? move.what.side : '';
   for (const id of found) {
-    const surface = frame.registry.surface(id);
-    const counts = credited(frame, surface, move.sprayed ?? false);
-    const failure = counts ? move.fails.map((what): Guard => [slipEvent(frame, what, side)]) : [ALWAYS];
-    frame.operations.push({ op: 'sanitise', a: surface, failure });
+    const target = surface(frame, id);
+    const credit = creditOf(frame, id, target, move.sprayed ?? false);
+    clean(frame, target, credit, () =>
+      move.fails.map(
+        (what): Guard => [slipEvent(frame, what, { apart: side, ...(credit ? { credit } : {}) })],
+      ),
+    );
   }
 }
 

@@ -1,7 +1,7 @@
 // How a person sits, stands, walks and bends: where the feet are, and what an open garment's edge meets.
 import { itemKind } from '../domain/items.ts';
 import { coveredBy, outermost, partSurface } from './body.ts';
-import { actor, contact, type Frame, problem, replace, slipEvent } from './frame.ts';
+import { actor, contact, type Frame, problem, replace, slipEvent, surface } from './frame.ts';
 import type { Guard } from './plan.ts';
 import { fixtureFor, resolve } from './resolve.ts';
 
@@ -15,13 +15,13 @@ export function bend(frame: Frame): void {
     for (const part of kind.parts.filter(
       (candidate) => candidate.id === 'front' || candidate.id === 'collar',
     )) {
-      const edge = frame.registry.surface(partSurface(body.id, layer, part));
+      const edge = surface(frame, partSurface(body.id, layer, part));
       for (const place of coveredBy(layer, part)) {
         const below = outermost(body, place, index);
-        if (below) contact(frame, edge, frame.registry.surface(below), when);
+        if (below) contact(frame, edge, surface(frame, below), when);
       }
       for (const id of resolve(frame, { at: 'hand', whose: 'actor', which: 'both' })) {
-        contact(frame, edge, frame.registry.surface(id), when);
+        contact(frame, edge, surface(frame, id), when);
       }
     }
   });

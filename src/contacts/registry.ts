@@ -13,7 +13,6 @@ export interface Registry {
   readonly events: readonly BasicEvent[];
   surface(id: string): number;
   event(key: string, what: SlipId, step: number, who?: string, on?: string): number;
-  material(surface: number): Material;
 }
 
 interface Described {
@@ -50,6 +49,12 @@ function describeSurface(procedure: Procedure, id: string): Described {
   return { class: clean ? 'clean-side' : 'fixture', material: 'hard' };
 }
 
+/** A surface, and what it is made of. */
+export interface DescribedSurface {
+  readonly surface: Surface;
+  readonly material: Material;
+}
+
 interface Table<T> {
   readonly rows: T[];
   /** The row's number; `make` is asked once per id. */
@@ -70,15 +75,17 @@ function table<T>(): Table<T> {
   };
 }
 
-function surfaceOf(procedure: Procedure, id: string): Surface {
-  const { class: surfaceClass, person } = describeSurface(procedure, id);
-  return {
+/** The surface of this id among the people and fixtures of a procedure. */
+export function surfaceOf(procedure: Procedure, id: string): DescribedSurface {
+  const { class: surfaceClass, material, person } = describeSurface(procedure, id);
+  const surface: Surface = {
     id,
     class: surfaceClass,
     protected: PROTECTED.has(surfaceClass),
     judged: surfaceClass === 'shoes' ? 'end' : 'ever',
     ...(person === undefined ? {} : { person }),
   };
+  return { surface, material };
 }
 
 function eventOf(key: string, what: SlipId, step: number, who?: string, on?: string): BasicEvent {
@@ -95,17 +102,14 @@ function eventOf(key: string, what: SlipId, step: number, who?: string, on?: str
   };
 }
 
-/** An empty registry for one procedure. Numbers are given in the order of asking and never change. */
-export function createRegistry(procedure: Procedure): Registry {
+/** An empty registry. Numbers are given in the order of asking and never change; `surfaceOf` tells what a surface is. */
+export function createRegistry(surfaceOf: (id: string) => Surface): Registry {
   const surfaces = table<Surface>();
   const events = table<BasicEvent>();
-  const materials: Material[] = [];
   return {
     surfaces: surfaces.rows,
     events: events.rows,
-    surface: (id) => surfaces.number(id, () => surfaceOf(procedure, id)),
+    surface: (id) => surfaces.number(id, () => surfaceOf(id)),
     event: (key, what, step, who, on) => events.number(key, () => eventOf(key, what, step, who, on)),
-    material: (surface) =>
-      (materials[surface] ??= describeSurface(procedure, surfaces.rows[surface]?.id ?? '').material),
   };
 }

@@ -24,18 +24,6 @@ export function withBody(scene: Scene, body: Body): Scene {
 const layerKey = (layer: Layer): string =>
   `${layer.item}${layer.side?.[0] ?? ''}${layer.fastened ? '' : '*'}${layer.hole ? `(${layer.hole.join('&')})` : ''}`;
 
-/** Bodies are never changed, so a body's key is made once: most steps leave the others as they were. */
-const BODY_KEYS = new WeakMap<Body, string>();
-
-function bodyKey(body: Body): string {
-  const known = BODY_KEYS.get(body);
-  if (known !== undefined) return known;
-  const key = `${body.id}@${body.standing}/${body.seated ?? ''}/${body.wet ? 'w' : ''}:${body.layers.map(layerKey).join(' ')}`;
-  BODY_KEYS.set(body, key);
-  return key;
-}
-
-/** Equal for scenes in which every step would do the same. */
-export function sceneKey(scene: Scene): string {
-  return Object.values(scene.bodies).map(bodyKey).join('|');
-}
+/** Equal for bodies with whom every step would do the same. */
+export const bodyKey = (body: Body): string =>
+  `${body.id}@${body.standing}/${body.seated ?? ''}/${body.wet ? 'w' : ''}:${body.layers.map(layerKey).join(' ')}`;

@@ -3,9 +3,9 @@
 import { SIDES } from '../domain/places.ts';
 import { type Body, outermost, partSurface } from './body.ts';
 import { itemKind } from '../domain/items.ts';
-import { product, type ProductId, works } from '../domain/products.ts';
-import { contact, type Frame, present, slipEvent } from './frame.ts';
-import { ALWAYS, type Guard } from './plan.ts';
+import { product, type ProductId } from '../domain/products.ts';
+import { clean, contact, creditFor, type Frame, presentIn, slipEvent, surface } from './frame.ts';
+import { ALWAYS } from './plan.ts';
 import { fixtureSurface } from './resolve.ts';
 import { bodyIn } from './scene.ts';
 
@@ -17,8 +17,9 @@ export function leaks(frame: Frame, body: Body): void {
     const outside = itemKind(layer.item).parts[0];
     const below = outermost(body, `hand.${layer.side}`, index);
     if (outside && below) {
-      const surface = frame.registry.surface(partSurface(body.id, layer, outside));
-      contact(frame, surface, frame.registry.surface(below), layer.hole);
+      const holed = surface(frame, partSurface(body.id, layer, outside));
+      for (const event of layer.hole) frame.events.push({ event });
+      contact(frame, holed, surface(frame, below), layer.hole);
     }
   }
 }
@@ -28,35 +29,33 @@ export function footing(frame: Frame, body: Body): void {
   if (body.seated !== undefined) return;
   const fixture = frame.procedure.fixtures.find((candidate) => candidate.id === body.standing);
   if (!fixture) return;
-  const ground = frame.registry.surface(fixtureSurface(fixture));
+  const ground = surface(frame, fixtureSurface(fixture));
   for (const side of SIDES) {
     const sole = outermost(body, `sole.${side}`);
     if (sole === undefined) continue;
-    contact(frame, frame.registry.surface(sole), ground, ALWAYS);
-    if (fixture.product) soak(frame, frame.registry.surface(sole), fixture.product as ProductId, body);
+    contact(frame, surface(frame, sole), ground, ALWAYS);
+    if (fixture.product) soak(frame, surface(frame, sole), fixture.product as ProductId, body);
   }
 }
 
 function soak(frame: Frame, sole: number, productId: ProductId, body: Body): void {
-  const material = frame.registry.material(sole);
-  const credited = product(productId).suits.includes(material) && works(productId, frame.agent, material);
-  const failure: readonly Guard[] = credited
-    ? [[slipEvent(frame, 'wipe-too-short', `${body.id}-mat`, body.id)]]
-    : [ALWAYS];
-  frame.operations.push({ op: 'sanitise', a: sole, failure });
+  const credit = creditFor(frame, sole, productId);
+  const suited = product(productId).suits.includes(credit.material);
+  clean(frame, sole, suited ? credit : undefined, () => [
+    [slipEvent(frame, 'wipe-too-short', { apart: `${body.id}-mat`, who: body.id, credit })],
+  ]);
 }
 
 /** Who sits touches the seat with what is outermost now: a garment rolled down while seated bares what is under it. */
 function seating(frame: Frame, body: Body): void {
   const seat = frame.procedure.fixtures.find((candidate) => candidate.id === body.seated);
   const seated = outermost(body, 'seat');
-  if (seat && seated)
-    contact(frame, frame.registry.surface(seated), frame.registry.surface(fixtureSurface(seat)), ALWAYS);
+  if (seat && seated) contact(frame, surface(frame, seated), surface(frame, fixtureSurface(seat)), ALWAYS);
 }
 
 /** Ends the step for everybody who took part, and for the soles of those who stand where one of them stands. */
 export function settle(frame: Frame): void {
-  const bodies = present(frame).map((person) => bodyIn(frame.scene, person));
+  const bodies = presentIn(frame.step).map((person) => bodyIn(frame.scene, person));
   for (const body of bodies) {
     leaks(frame, body);
     seating(frame, body);
@@ -65,5 +64,5 @@ export function settle(frame: Frame): void {
   const trodden = new Set(bodies.filter((body) => body.seated === undefined).map((body) => body.standing));
   for (const body of Object.values(frame.scene.bodies))
     if (!bodies.includes(body) && trodden.has(body.standing)) footing(frame, body);
-  for (const surface of frame.gone) frame.operations.push({ op: 'retire', a: surface });
+  for (const gone of frame.gone) frame.operations.push({ op: 'retire', a: gone });
 }

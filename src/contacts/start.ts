@@ -7,30 +7,26 @@ import type { Fixture, Zone } from '../domain/room.ts';
 import { fixtureKind, workedBy } from '../domain/room.ts';
 import type { SlipId } from '../domain/slips.ts';
 import { type Body, enclosed, type Layer, partSurface, withLayers } from './body.ts';
-import type { Frame } from './frame.ts';
+import { circumstance, type Frame, surface } from './frame.ts';
 import { ALWAYS, type Guard } from './plan.ts';
 import { fixtureSurface } from './resolve.ts';
 import { withBody } from './scene.ts';
 import { footing, leaks } from './settle.ts';
 
-function circumstance(frame: Frame, what: SlipId, on: string): Guard {
-  return [frame.registry.event(`start:${what}:${on}`, what, -1, undefined, on)];
-}
-
 /** Taints by rule, unless the file states how the surface starts. */
-function taint(frame: Frame, surface: string, when: Guard): void {
-  if (!frame.procedure.start.some((entry) => entry.surface === surface)) soil(frame, surface, when);
+function taint(frame: Frame, id: string, when: Guard): void {
+  if (!frame.procedure.start.some((entry) => entry.surface === id)) soil(frame, id, when);
 }
 
-function soil(frame: Frame, surface: string, when: Guard): void {
-  frame.operations.push({ op: 'taint', a: frame.registry.surface(surface), when });
+function soil(frame: Frame, id: string, when: Guard): void {
+  frame.operations.push({ op: 'taint', a: surface(frame, id), when });
 }
 
 function taintPart(frame: Frame, body: Body, index: number, layer: Layer, part: Part): void {
   if (part.exposure === 'covered' || enclosed(body, index, part)) return;
-  const surface = partSurface(body.id, layer, part);
+  const id = partSurface(body.id, layer, part);
   const what = part.id === 'back' || part.id === 'seat' ? 'soiled-back' : 'soiled-strap';
-  taint(frame, surface, part.exposure === 'faces' ? ALWAYS : circumstance(frame, what, surface));
+  taint(frame, id, part.exposure === 'faces' ? ALWAYS : circumstance(frame, what, id));
 }
 
 /**
@@ -62,17 +58,17 @@ function startBody(frame: Frame, body: Body): void {
 /** Dirty by use: what stands with the patient, the seat that is not the clean one, a lever worked by hand. */
 function startFixture(frame: Frame, fixture: Fixture, zone: Zone | undefined): void {
   if (fixture.clean || frame.procedure.kind === 'donning') return;
-  const surface = fixtureSurface(fixture);
+  const id = fixtureSurface(fixture);
   if (zone?.side === 'patient')
     for (const part of fixtureKind(fixture.kind).parts) taint(frame, fixtureSurface(fixture, part), ALWAYS);
-  else if (fixture.kind === 'chair') taint(frame, surface, ALWAYS);
-  else if (workedBy(fixture) === 'hand') taint(frame, surface, circumstance(frame, 'dirty-lever', surface));
+  else if (fixture.kind === 'chair') taint(frame, id, ALWAYS);
+  else if (workedBy(fixture) === 'hand') taint(frame, id, circumstance(frame, 'dirty-lever', id));
 }
 
 function stated(frame: Frame): void {
-  for (const { surface, state } of frame.procedure.start) {
+  for (const { surface: id, state } of frame.procedure.start) {
     if (state === 'uncontaminated') continue;
-    soil(frame, surface, state === 'contaminated' ? ALWAYS : circumstance(frame, 'stated-maybe', surface));
+    soil(frame, id, state === 'contaminated' ? ALWAYS : circumstance(frame, 'stated-maybe', id));
   }
 }
 
@@ -89,8 +85,7 @@ function protectedOf(body: Body): readonly string[] {
 function know(frame: Frame): void {
   const cleanSide = frame.procedure.fixtures.filter((fixture) => fixture.clean);
   const people = Object.values(frame.scene.bodies).flatMap((body) => protectedOf(body));
-  for (const id of [...people, ...cleanSide.map((fixture) => fixtureSurface(fixture))])
-    frame.registry.surface(id);
+  for (const id of [...people, ...cleanSide.map((fixture) => fixtureSurface(fixture))]) surface(frame, id);
 }
 
 /** Fills the frame with the operations of the start, and its scene with worn-through gloves. */

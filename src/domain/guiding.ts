@@ -85,7 +85,13 @@ export const REFUSALS = [
 export type RefusalId = (typeof REFUSALS)[number];
 
 /** Why an exit does not begin. */
-export const BARS = ['not-approved', 'approved-other-text', 'approval-ended', 'no-observer'] as const;
+export const BARS = [
+  'not-approved',
+  'approved-other-text',
+  'approval-ended',
+  'no-observer',
+  'no-assistant',
+] as const;
 export type BarId = (typeof BARS)[number];
 
 /** Why the large text does not fit a screen. */

@@ -50,10 +50,23 @@ export function efficacyOf(id: ProductId, agent: Agent, material: Material): Evi
   return KNOWN.has(record) ? (record as EvidenceId) : undefined;
 }
 
-/** Whether cleaning counts; without a record it does not. */
-export function works(id: ProductId, agent: Agent, material: Material): boolean {
+function worksFor(id: ProductId, agent: Agent, material: Material): boolean {
   const record = efficacyOf(id, agent, material);
   if (record === undefined) return false;
   const { value } = evidence(record);
   return typeof value === 'object' && 'works' in value && value.works === true;
 }
+
+/** Per agent and product: the materials on which it works. It is asked at every cleaning. */
+const WORKS = new Map(
+  AGENTS.map((agent) => [
+    agent,
+    new Map(
+      PRODUCT_IDS.map((id) => [id, new Set(MATERIALS.filter((material) => worksFor(id, agent, material)))]),
+    ),
+  ]),
+);
+
+/** Whether cleaning counts; without a record it does not. */
+export const works = (id: ProductId, agent: Agent, material: Material): boolean =>
+  WORKS.get(agent)?.get(id)?.has(material) ?? false;

@@ -5,10 +5,11 @@
 
 import type { BasicEvent } from '../contacts/plan.ts';
 import { type CatchSetting, effectiveChance } from './dependence.ts';
-import { type Diagram, FALSE, type Node, TRUE } from './diagram.ts';
+import type { Diagram, Node } from './diagram.ts';
 import type { Distribution } from './distributions.ts';
+import { drawProgram } from './drawProgram.ts';
 import { randomOf, sample } from './random.ts';
-import { reachable } from './walk.ts';
+import { support } from './walk.ts';
 
 export interface DrawQuestion {
   readonly diagram: Diagram;
@@ -46,24 +47,23 @@ export function drawChances(question: DrawQuestion): Draws {
 }
 
 /**
- * The draws themselves, one column per root (equal roots share theirs); draw i is the same draw of every prior in all
+ * The draws themselves, one column per root (roots that always have the same chance share theirs); draw i is the same draw of every prior in all
  * of them.
  */
 export function drawColumns(question: DrawQuestion): Float64Array[] {
   const { diagram, roots, draws } = question;
-  const nodes = reachable(diagram, roots);
-  const columns = new Map(Array.from(roots, (root) => [root, new Float64Array(draws)]));
-  columns.get(TRUE)?.fill(1);
-  const inputs = inputColumns(question, nodes);
-  const program = programOf(diagram, nodes, inputs);
-  const outputs = Array.from(nodes, (id) => columns.get(id));
-  const rows = new Float64Array(program.rows * BLOCK);
+  const inputs = inputColumns(question);
+  const { code, rows: count, outputs } = drawProgram(diagram, roots, inputs.columns.length, inputs.indexOf);
+  const columns = new Map(Array.from(outputs.values(), (row) => [row, new Float64Array(draws)]));
+  const rows = new Float64Array(count * BLOCK);
   rows.fill(1, BLOCK, 2 * BLOCK);
   for (let from = 0; from < draws; from += BLOCK) {
-    inputs.columns.forEach((column, at) => rows.set(column.subarray(from, from + BLOCK), (2 + at) * BLOCK));
-    passBlock(program.code, outputs, rows, from);
+    const block = Math.min(BLOCK, draws - from);
+    inputs.columns.forEach((column, at) => rows.set(column.subarray(from, from + block), (2 + at) * BLOCK));
+    run(code, rows);
+    for (const [row, column] of columns) column.set(rows.subarray(row * BLOCK, row * BLOCK + block), from);
   }
-  return Array.from(roots, (root) => columns.get(root)!);
+  return Array.from(roots, (root) => columns.get(outputs.get(root)!)!);
 }
 
 /** Mean and percentiles of a column. */
@@ -104,22 +104,36 @@ function select(values: Float64Array, from: number, rank: number): number {
 export const differencesOf = (first: Float64Array, second: Float64Array): Float64Array =>
   first.map((value, at) => second[at]! - value);
 
+const SAMPLES = new WeakMap<Distribution, Map<string, Float64Array>>();
+
+/** A prior's draws are the same in every question with this seed, fewer being the first of more: drawn once. */
+function sampleOf(prior: string, distribution: Distribution, seed: number, draws: number): Float64Array {
+  const samples = SAMPLES.get(distribution) ?? new Map<string, Float64Array>();
+  SAMPLES.set(distribution, samples);
+  const key = `${seed} ${prior}`;
+  const known = samples.get(key);
+  if (known && known.length >= draws) return known.subarray(0, draws);
+  const drawn = sample(distribution, randomOf(seed, prior), draws);
+  samples.set(key, drawn);
+  return drawn;
+}
+
 interface Inputs {
   readonly columns: readonly Float64Array[];
   readonly indexOf: (event: number) => number;
 }
 
 /** One column per prior and visibility, however many events share it. */
-function inputColumns(question: DrawQuestion, nodes: Int32Array): Inputs {
-  const { diagram, events, setting, distributionOf, draws, seed } = question;
+function inputColumns(question: DrawQuestion): Inputs {
+  const { diagram, roots, events, setting, distributionOf, draws, seed } = question;
   const columns: Float64Array[] = [];
   const known = new Map<string, number>();
   const indices = new Map<number, number>();
-  for (const event of new Set(Array.from(nodes, (id) => diagram.variable[id]!))) {
+  for (const event of support(diagram, ...Array.from(roots))) {
     const { prior, visible } = events[event]!;
     const key = `${visible && setting !== null ? 'seen' : 'own'} ${prior}`;
     if (!known.has(key)) {
-      const own = sample(distributionOf(prior), randomOf(seed, prior), draws);
+      const own = sampleOf(prior, distributionOf(prior), seed, draws);
       known.set(key, columns.length);
       columns.push(own.map((chance) => effectiveChance({ visible }, chance, setting)));
     }
@@ -128,46 +142,10 @@ function inputColumns(question: DrawQuestion, nodes: Int32Array): Inputs {
   return { columns, indexOf: (event) => indices.get(event)! };
 }
 
-interface Program {
-  /** Four rows per node: its two children, its input, its own. */
-  readonly code: Int32Array;
-  /** Rows needed at once: the constants, the inputs, and nodes, whose rows serve anew once no parent waits for them. */
-  readonly rows: number;
-}
-
-function programOf(diagram: Diagram, nodes: Int32Array, { columns, indexOf }: Inputs): Program {
-  const { low, high, variable } = diagram;
-  const lastParent = new Map<Node, number>();
-  nodes.forEach((id, at) => lastParent.set(low[id]!, at).set(high[id]!, at));
-  const rowOf = new Map<Node, number>([
-    [FALSE, 0],
-    [TRUE, 1],
-  ]);
-  const code = new Int32Array(nodes.length * 4);
-  const free: number[] = [];
-  let rows = 2 + columns.length;
-  nodes.forEach((id, at) => {
-    const own = free.pop() ?? rows++;
-    rowOf.set(id, own);
-    code.set([rowOf.get(low[id]!)!, rowOf.get(high[id]!)!, 2 + indexOf(variable[id]!), own], at * 4);
-    for (const done of [low[id]!, high[id]!, id]) {
-      if (done > TRUE && (lastParent.get(done) ?? at) === at) free.push(rowOf.get(done)!);
-    }
-  });
-  return { code, rows };
-}
-
-function passBlock(
-  code: Int32Array,
-  outputs: readonly (Float64Array | undefined)[],
-  rows: Float64Array,
-  from: number,
-): void {
-  for (let node = 0; node < outputs.length; node++) {
-    const own = code[node * 4 + 3]! * BLOCK;
-    blend(rows, code[node * 4]! * BLOCK, code[node * 4 + 1]! * BLOCK, code[node * 4 + 2]! * BLOCK, own);
-    const output = outputs[node];
-    if (output) output.set(rows.subarray(own, own + Math.min(BLOCK, output.length - from)), from);
+function run(code: Int32Array, rows: Float64Array): void {
+  for (let at = 0; at < code.length; at += 4) {
+    const [low, high, chance, own] = [code[at]!, code[at + 1]!, code[at + 2]!, code[at + 3]!];
+    blend(rows, low * BLOCK, high * BLOCK, chance * BLOCK, own * BLOCK);
   }
 }
 

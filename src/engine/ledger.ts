@@ -17,15 +17,17 @@ export interface LedgerEntry {
 
 /** Every turn of every surface, in order of time, then surface. */
 export function ledgerOf(conditions: Conditions): LedgerEntry[] {
-  return conditions.changed.flatMap((surfaces, row) =>
-    [...surfaces].flatMap((surface) => {
-      const step = row - 1;
+  const entries: LedgerEntry[] = [];
+  conditions.changed.forEach((surfaces, row) => {
+    const step = row - 1;
+    for (const surface of surfaces) {
       const before = step < 0 ? FALSE : conditionAt(conditions, step - 1, surface);
       const condition = conditionAt(conditions, step, surface);
       const turn = turnOf(before, condition);
-      return turn === null ? [] : [{ step, surface, turn, condition }];
-    }),
-  );
+      if (turn !== null) entries.push({ step, surface, turn, condition });
+    }
+  });
+  return entries;
 }
 
 /** null: still suspect, of something else. */

@@ -46,9 +46,10 @@ interface Chain {
  * exactly while it has a chain, so this is the reference run with the chain in the place of the mark.
  */
 export function routeOf(plan: Plan, trueEvents: ReadonlySet<number>, question: RouteQuestion): Route | null {
-  const { moments, firstUse } = uneventfulOf(plan);
+  const { moments, firstUse, lastMet } = uneventfulOf(plan);
   const happens = new Uint8Array(plan.events.length);
-  const end = Math.min(plan.steps.length, (question.until ?? Infinity) + 1);
+  // After a surface is met for the last time its chain stays as it is.
+  const end = Math.min(plan.steps.length, (question.until ?? Infinity) + 1, lastMet[question.target]! + 1);
   let from = end;
   for (const event of trueEvents) {
     happens[event] = 1;
@@ -85,6 +86,8 @@ interface Uneventful {
   readonly moments: readonly Moment[];
   /** Per event: the first step that asks for it, -1 for the start, their number for one that none asks for. */
   readonly firstUse: Int32Array;
+  /** Per surface: the last step that works on it, -1 for the start and for one that none works on. */
+  readonly lastMet: Int32Array;
 }
 
 const UNEVENTFUL = new WeakMap<Plan, Uneventful>();
@@ -101,13 +104,22 @@ function runUneventful(plan: Plan): Uneventful {
   const run: Run = { happens: new Uint8Array(events.length), chains: nothing(), ever: nothing() };
   const moments: Moment[] = [];
   const firstUse = new Int32Array(events.length).fill(steps.length);
+  const lastMet = new Int32Array(surfaces.length).fill(-1);
   for (let step = -1; step <= steps.length; step += 1) {
     if ((step + 1) % APART === 0) moments.push({ chains: [...run.chains], ever: [...run.ever] });
     if (step === steps.length) break;
     perform(run, operationsOf(plan, step), step);
     noteUses(firstUse, operationsOf(plan, step), step);
+    noteMeetings(lastMet, operationsOf(plan, step), step);
   }
-  return { moments, firstUse };
+  return { moments, firstUse, lastMet };
+}
+
+function noteMeetings(lastMet: Int32Array, operations: readonly Operation[], step: number): void {
+  for (const operation of operations) {
+    lastMet[operation.a] = step;
+    if (operation.op === 'contact') lastMet[operation.b] = step;
+  }
 }
 
 function noteUses(firstUse: Int32Array, operations: readonly Operation[], step: number): void {

@@ -1,6 +1,7 @@
 // How an exit begins: as a drill, with any procedure, or for real, from the very text that was approved and not after the
 // approval's day of review. A drill with a procedure that is not approved says so for as long as it lasts.
 import type { BarId } from '../domain/guiding.ts';
+import type { Procedure } from '../domain/procedure.ts';
 import type { Agent } from '../domain/products.ts';
 import type { Draft, GuideEntry } from './entries.ts';
 import type { Effect } from './events.ts';
@@ -34,6 +35,19 @@ export interface Occasion {
   readonly by: string | null;
   /** Seconds in the suit before this began, for a doffing. */
   readonly inSuit?: number;
+  /** What whoever begins was warned of and goes on with all the same, in words: recorded as notes of the exit. */
+  readonly knowingly?: readonly { readonly warned: Warning; readonly text: string }[];
+}
+
+/** An exit for real begins with these only knowingly. */
+export type Warning = 'no-assistant' | 'wearer-in-another';
+
+/** Indices of the steps in which an assistant has a part. */
+export function assistedSteps({ people, steps }: Procedure): readonly number[] {
+  const assistants = people.filter(({ role }) => role === 'assistant').map(({ id }) => id);
+  return steps.flatMap(({ who, of, helper }, index) =>
+    [who, of, helper].some((one) => one !== undefined && assistants.includes(one)) ? [index] : [],
+  );
 }
 
 export type Begun =
@@ -73,6 +87,7 @@ export const settled = (core: Core, known: Pick<State, 'visit' | 'approved'>): S
   held: [],
   search: null,
   searches: 0,
+  sought: null,
   handover: null,
   card: 0,
   refusal: null,
@@ -88,6 +103,7 @@ function startedBy(script: Script, people: People, drill: boolean, occasion: Occ
     agent: occasion.agent ?? procedure.agents[0] ?? 'enveloped',
     room: occasion.room,
     ...people,
+    kind: procedure.kind,
   };
   const at = new Date(occasion.at).toISOString();
   return { kind: 'exit.started', body, id: idOf(occasion.exit, 1), at, by: occasion.by };
@@ -98,6 +114,10 @@ export function begin(script: Script, people: People, mode: Mode, occasion: Occa
   const bar = barTo(script.setup, mode.approval, occasion.at);
   if (people.observer === '') return { ok: false, bar: 'no-observer' };
   if (mode.is === 'exit' && bar) return { ok: false, bar };
+  const { knowingly = [] } = occasion;
+  const lacks = people.assistants.length === 0 && assistedSteps(script.setup.procedure).length > 0;
+  if (mode.is === 'exit' && lacks && !knowingly.some(({ warned }) => warned === 'no-assistant'))
+    return { ok: false, bar: 'no-assistant' };
   const started = startedBy(script, people, mode.is === 'drill', occasion);
   if (started.kind !== 'exit.started') throw new Error('an exit begins with its beginning');
   const first = startCore(script, started.body);
@@ -106,7 +126,10 @@ export function begin(script: Script, people: People, mode: Mode, occasion: Occa
     body: { exit: occasion.exit, line: 0, step: script.setup.procedure.steps[0]?.id ?? 'end' },
   };
   const wear = occasion.inSuit === undefined ? [] : startWear(first, occasion.inSuit);
-  const drafts = [shown, ...wear];
+  const notes = knowingly.map(
+    ({ text }): Draft => ({ kind: 'note.added', body: { about: 'exit', id: occasion.exit, text } }),
+  );
+  const drafts = [...notes, shown, ...wear];
   const rest = numbered(first, drafts, occasion.at, occasion.by);
   const core = rest.reduce(evolve, first);
   const entries = [started, ...rest];

@@ -22,6 +22,9 @@ export interface Continuation {
   readonly places?: readonly Place[];
 }
 
+/** What a search answers; null where nothing better than the rest as written was found. */
+export type Found = Continuation | null | 'not-worked-out';
+
 /** Mucosa first: where a route ends counts before how many slips it takes elsewhere. */
 const BY_CLASS: readonly SurfaceClass[] = ['mucosa', 'skin', 'clothes'];
 

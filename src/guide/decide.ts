@@ -118,7 +118,7 @@ function enter(
     role: 'wearer',
     worn: { ...identity },
     ensemble: null,
-    items: [],
+    items: unit.packs ?? [],
     observer: core.people.observer,
     limit: limitOf(unit.wear),
     drill: core.drill,

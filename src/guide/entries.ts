@@ -2,7 +2,9 @@
 // and device. A line is its number in the script, a step its id in the procedure, a person an id of the staff list.
 import type { QuestionId, Reply } from '../domain/guiding.ts';
 import type { EmergencyId } from '../domain/emergencies.ts';
+import type { ProcedureKind } from '../domain/procedure.ts';
 import type { Continuation } from './continuation.ts';
+import type { Pack } from './setup.ts';
 
 /** By which means something was pressed. */
 export type Means = 'key' | 'pedal' | 'touch' | 'other';
@@ -25,6 +27,7 @@ export interface EntryBodies {
     readonly wearer: string;
     readonly observer: string;
     readonly assistants: readonly string[];
+    readonly kind: ProcedureKind;
   };
   'exit.line-shown': OfLine;
   'exit.line-confirmed': OfLine & { readonly means: Means };
@@ -70,7 +73,6 @@ export interface EntryBodies {
     readonly linesNotSeen: number;
   };
   'exit.question-answered': { readonly exit: string; readonly question: QuestionId; readonly answer: Reply };
-  /** Sizes and lots are not asked for while somebody is dressed: the logbook takes them. */
   'room.entered': {
     readonly visit: string;
     readonly person: string;
@@ -79,7 +81,8 @@ export interface EntryBodies {
     readonly role: 'wearer';
     readonly worn: { readonly procedure: string; readonly version: string; readonly content: string };
     readonly ensemble: null;
-    readonly items: readonly [];
+    /** Read on the packs before the first line; nothing is asked for while somebody is dressed. */
+    readonly items: readonly Pack[];
     readonly observer: string;
     readonly limit: { readonly minutes: number; readonly source: string } | null;
     readonly drill: boolean;

@@ -4,7 +4,7 @@ import type { DeviationId, EarlyReason, QuestionId, Reply } from '../domain/guid
 import type { EmergencyId } from '../domain/emergencies.ts';
 import type { Procedure } from '../domain/procedure.ts';
 import type { Language } from '../words/index.ts';
-import type { Continuation } from './continuation.ts';
+import type { Found } from './continuation.ts';
 import type { GuideEntry, Means } from './entries.ts';
 import type { Known } from './known.ts';
 
@@ -48,8 +48,8 @@ export type Happening =
   /** The clock moved on; timers that are due end. */
   | { readonly is: 'time' }
   | { readonly is: 'stored' | 'store-failed'; readonly entries: readonly string[] }
-  /** The search's answer; null where nothing is better than what is written. */
-  | { readonly is: 'continuation'; readonly search: string; readonly found: Continuation | null }
+  /** The search's answer. */
+  | { readonly is: 'continuation'; readonly search: string; readonly found: Found }
   /** The shell was away: what runs outside of the guide is to be started again. */
   | { readonly is: 'woke' };
 

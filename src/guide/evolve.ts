@@ -16,7 +16,7 @@ const KINDS_BY_END: readonly (readonly [end: string, kind: TimerKind])[] = [
   ['-rinse', 'rinse'],
 ];
 
-const kindOf = (timer: string): TimerKind =>
+export const timerKind = (timer: string): TimerKind =>
   KINDS_BY_END.find(([end]) => timer.endsWith(end))?.[1] ?? 'contact';
 
 /** An exit that has just begun, at its first line. */
@@ -43,6 +43,7 @@ export const startCore = (script: Script, body: EntryBodies['exit.started']): Co
   entered: null,
   left: false,
   ended: null,
+  opened: {},
   entries: 1,
 });
 
@@ -110,13 +111,13 @@ const HANDLERS: { readonly [Kind in EntryKind]: Handler<Kind> } = {
   'exit.resumed': resume,
   'exit.timer-started': (core, { timer, seconds }, { at }) => ({
     ...core,
-    timers: [...core.timers, { id: timer, kind: kindOf(timer), seconds, startedAt: at, ended: null }],
+    timers: [...core.timers, { id: timer, kind: timerKind(timer), seconds, startedAt: at, ended: null }],
   }),
   'exit.timer-ended': (core, body, { at }) => ({ ...core, timers: endTimer(core.timers, body, at) }),
   'exit.handed-over': (core, { to }) => ({ ...core, people: { ...core.people, observer: to } }),
-  'exit.ended': (core, { how, deviations, linesNotSeen }) => ({
+  'exit.ended': (core, { how, deviations, linesNotSeen }, { at }) => ({
     ...core,
-    ended: { how, deviations, linesNotSeen },
+    ended: { how, deviations, linesNotSeen, at },
   }),
   'exit.question-answered': (core, { question, answer: reply }) => ({
     ...core,
@@ -124,7 +125,11 @@ const HANDLERS: { readonly [Kind in EntryKind]: Handler<Kind> } = {
   }),
   'room.entered': (core, _body, { at }) => ({ ...core, entered: at }),
   'room.left': (core) => ({ ...core, left: true }),
-  'emergency.opened': (core, { emergency }) => ({ ...core, emergencies: [...core.emergencies, emergency] }),
+  'emergency.opened': (core, { emergency }) => ({
+    ...core,
+    emergencies: [...core.emergencies, emergency],
+    opened: { ...core.opened, [emergency]: core.deviations.length },
+  }),
   'note.added': (core) => core,
 };
 

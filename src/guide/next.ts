@@ -79,7 +79,8 @@ function record(state: State, drafts: readonly Draft[], event: Event): Step {
   const due = [...effectsOf(core, drafts), ...asked];
   const append: Effect = { do: 'append', entries: [...state.unsaved, ...entries] };
   const saving = [...state.saving, ...state.unsaved, ...entries];
-  const sent: State = { ...moved, search, searches, saving, unsaved: [] };
+  const sought = asked.length > 0 || core.offer ? null : state.sought;
+  const sent: State = { ...moved, search, searches, sought, saving, unsaved: [] };
   if (AT_ONCE.includes(event.is))
     return [{ ...sent, shown: core, held: [] }, [append, ...state.held, ...due]];
   return [{ ...sent, held: [...state.held, ...due] }, [append]];
@@ -125,7 +126,10 @@ function found(state: State, event: Extract<Event, { is: 'continuation' }>): Ste
   const { core, search } = state;
   if (search === null || search.id !== event.search || core.ended) return [state, []];
   const idle = { ...state, search: null };
-  if (event.found === null) return [idle, []];
+  if (event.found === null || event.found === 'not-worked-out') {
+    const is = event.found ?? 'nothing-better';
+    return [{ ...idle, sought: { is, done: search.done } }, []];
+  }
   const draft: Draft = {
     kind: 'exit.continuation-offered',
     body: {

@@ -3,15 +3,13 @@
 import { EMERGENCY_IDS } from '../domain/emergencies.ts';
 import type { EvidenceId } from '../evidence/index.ts';
 import type { NoticeId, Outcome, RefusalId } from '../domain/guiding.ts';
-import { isTangled } from '../check/limits.ts';
-import type { Procedure } from '../domain/procedure.ts';
 import { type Language, wordsFor } from '../words/index.ts';
-import { knownOf } from './effects.ts';
 import { type Card, type CardPage, cardOf, pagesOf, rinseOf } from './emergency.ts';
 import { OTHER } from './entries.ts';
+import { type Exposed, exposedBy, type Reached, reachedBy } from './exposed.ts';
 import type { Fit } from './fit.ts';
 import type { Hold } from './holds.ts';
-import { isWorse, type Known, type Suspect, suspectsOf } from './known.ts';
+import type { Suspect } from './known.ts';
 import { type PressName, pressesOf } from './presses.ts';
 import { type Screenful, screensOf } from './rows.ts';
 import type { Line } from './script.ts';
@@ -24,9 +22,11 @@ import {
   type Offer,
   rewound,
   running,
+  type Sought,
   type State,
   type Timer,
 } from './state.ts';
+import { worsened } from './suspected.ts';
 import type { TimerSpec } from './timers.ts';
 import { pendingAt, startable } from './timing.ts';
 
@@ -69,6 +69,12 @@ export interface Screen {
   readonly card?: Card & { readonly page: number; readonly pages: number; readonly shows: CardPage };
   readonly offer?: Offer;
   readonly searching: boolean;
+  /** A search found nothing better, or could not be carried out; until the step behind it is being done. */
+  readonly sought: Sought['is'] | null;
+  /** Something of the body may be contaminated, and no card that fits it was opened since. */
+  readonly exposed: Exposed | null;
+  /** All of the body that may be, whatever card was opened. */
+  readonly reached: Reached | null;
   readonly handover?: { readonly to: string; readonly lastAnswered: Line | null };
   readonly notices: readonly NoticeId[];
   readonly refusal: RefusalId | null;
@@ -140,44 +146,23 @@ function overlaid(core: Core, rows: (language: Language) => Screenful): readonly
   });
 }
 
+const two = (number: number): string => String(number).padStart(2, '0');
+
+/** That it has ended, and when by the device's own time of day. */
+function endedIn({ script: { setup, fit }, ended }: Core, language: Language): Screenful {
+  const at = new Date(ended?.at ?? 0);
+  const { line } = wordsFor(language, setup.unit.wording).guide.labels;
+  const text = line.ended(`${two(at.getHours())}:${two(at.getMinutes())}`);
+  return screensOf(text, fit.characters)[0] ?? [];
+}
+
 function largeFor(core: Core, phase: Phase, card: Screen['card']): readonly Large[] {
   const { setup, fit } = core.script;
   const stopped = (language: Language): Screenful =>
     screensOf(wordsFor(language, setup.unit.wording).guide.stopped, fit.characters)[0] ?? [];
   if (phase === 'stopped') return overlaid(core, stopped);
+  if (phase === 'ended') return overlaid(core, (language) => endedIn(core, language));
   return card ? overlaid(core, (language) => card.shows.texts[language] ?? []) : largeOf(core);
-}
-
-const SUSPECTS = new WeakMap<Procedure, Map<string, readonly Suspect[] | null>>();
-
-/** What was recorded made these worse; nothing before anything was recorded. */
-export function worsened(core: Core): readonly Suspect[] | null {
-  if (core.happened.length === 0 && core.taints.length === 0) return [];
-  const { procedure } = core.script.setup;
-  const known = SUSPECTS.get(procedure) ?? new Map<string, readonly Suspect[] | null>();
-  SUSPECTS.set(procedure, known);
-  const [done, told] = [suspectStep(core), knownOf(core)];
-  const key = JSON.stringify([done, told]);
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const made = workedOut(procedure, done, told);
-  known.set(key, made);
-  return made;
-}
-
-function workedOut(procedure: Procedure, done: number, known: Known): readonly Suspect[] | null {
-  try {
-    return suspectsOf(procedure, done, known).filter(isWorse);
-  } catch (error) {
-    if (isTangled(error)) return null;
-    throw error;
-  }
-}
-
-/** Steps whose contacts count: those done, and the one read now once something was recorded of it. */
-export function suspectStep(core: Core): number {
-  const recorded = core.deviations.map(({ step }) => step + 1);
-  return Math.min(core.script.setup.procedure.steps.length, Math.max(doneOf(core), ...recorded));
 }
 
 function outcomeOf({ ended }: Core): Outcome | undefined {
@@ -236,6 +221,31 @@ function overOf(state: State): Pick<Screen, 'card' | 'handover'> {
   };
 }
 
+/** As long as the next step is the one that it was about. */
+function soughtAt({ shown: core, sought }: State): Sought['is'] | null {
+  const isOver = core.offer !== null || core.ended !== null || !core.unsought;
+  return sought === null || isOver || doneOf(core) > sought.done ? null : sought.is;
+}
+
+/** What was recorded means, and what became of the search for another way on. */
+function afterSlip(
+  state: State,
+): Pick<Screen, 'suspects' | 'exposed' | 'reached' | 'unplaced' | 'searching' | 'sought'> {
+  const { shown: core, search } = state;
+  const suspects = worsened(core);
+  const nowhere = core.deviations.filter(
+    ({ slip, surfaces }) => slip.startsWith(OTHER) && surfaces.length === 0,
+  );
+  return {
+    suspects,
+    exposed: exposedBy(core, suspects),
+    reached: reachedBy(core, suspects),
+    unplaced: nowhere.length,
+    searching: search !== null,
+    sought: soughtAt(state),
+  };
+}
+
 /** The screen of a state. All times are as recorded: the page compares them with its own clock. */
 export function screenOf(state: State): Screen {
   const { shown: core, handover } = state;
@@ -262,12 +272,9 @@ export function screenOf(state: State): Screen {
     wear: { limit: script.setup.unit.wear ?? null, published: WEAR },
     owed: pendingAt(core),
     startable: startable(core),
-    suspects: worsened(core),
-    unplaced: core.deviations.filter(({ slip, surfaces }) => slip.startsWith(OTHER) && surfaces.length === 0)
-      .length,
+    ...afterSlip(state),
     ...over,
     ...(core.offer ? { offer: core.offer } : {}),
-    searching: state.search !== null,
     notices: noticesOf(state),
     refusal: state.refusal,
     saving: state.saving.length > 0,

@@ -46,6 +46,13 @@ export interface UnitPlan {
   readonly cards: Readonly<Partial<Record<EmergencyId, UnitCard>>>;
 }
 
+/** A piece of equipment with its size and lot, as they stand on its pack; null where nobody read it. */
+export interface Pack {
+  readonly item: string;
+  readonly size: string | null;
+  readonly lot: string | null;
+}
+
 export interface UnitSettings {
   readonly display: Display;
   /** By the name of a person in the procedure; English where it names none. */
@@ -54,6 +61,8 @@ export interface UnitSettings {
   readonly times?: Readonly<Partial<Record<ProductId, ProductTime>>>;
   readonly wear?: WearLimit;
   readonly plan?: UnitPlan;
+  /** What somebody read on the packs before this donning: written with the way in. */
+  readonly packs?: readonly Pack[];
 }
 
 export interface Setup {

@@ -44,6 +44,8 @@ export interface Ended {
   readonly how: 'finished' | 'broken-off';
   readonly deviations: number;
   readonly linesNotSeen: number;
+  /** Milliseconds since 1970. */
+  readonly at: number;
 }
 
 export interface Core {
@@ -76,8 +78,16 @@ export interface Core {
   readonly entered: number | null;
   readonly left: boolean;
   readonly ended: Ended | null;
+  /** Of each emergency that was opened, how many deviations were recorded before that: for those its card led to the unit's plan. */
+  readonly opened: Readonly<Partial<Record<EmergencyId, number>>>;
   /** Entries so far. */
   readonly entries: number;
+}
+
+/** What a search for another way on answered where it found none, after so many steps. */
+export interface Sought {
+  readonly is: 'nothing-better' | 'not-worked-out';
+  readonly done: number;
 }
 
 export interface State {
@@ -95,6 +105,8 @@ export interface State {
   readonly held: readonly Effect[];
   readonly search: null | { readonly id: string; readonly done: number };
   readonly searches: number;
+  /** Null while nothing was searched for, while it runs and where it found a way. */
+  readonly sought: Sought | null;
   /** Who was asked to take over. */
   readonly handover: string | null;
   /** Action of the open emergency that is shown. */

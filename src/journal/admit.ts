@@ -5,7 +5,7 @@ import { hashOfText, linkHash } from './hash.ts';
 import type { Acknowledged, How } from './port.ts';
 import { JournalError, type RefusalCode } from './problems.ts';
 import { readBody } from './reading.ts';
-import { isWithheld } from './withheld.ts';
+import { isWithheld, MARK_FAULT } from './withheld.ts';
 
 /** Numbers of one device that are asked about. */
 export interface Asked {
@@ -42,7 +42,9 @@ function faultAlone(entry: Entry, { received = false }: How): Fault | undefined 
   const text = contentText(entry);
   if (text.length > MOST_TEXT) return ['too-large', String(text.length), String(MOST_TEXT)];
   const hash = hashOfText(text);
-  if (hash !== entry.hash && !(received && isWithheld(entry))) return ['hash-wrong', entry.hash, hash];
+  const isMarked = isWithheld(entry);
+  if (hash !== entry.hash && !(received && isMarked)) return ['hash-wrong', entry.hash, hash];
+  if (isMarked && !received) return ['body-wrong', MARK_FAULT];
   const read = readBody(entry);
   return 'unread' in read && read.unread === 'body' ? ['body-wrong', read.why] : undefined;
 }

@@ -27,6 +27,17 @@ export async function* rowsUpTo(store: Pick<Store, 'rows'>, last: number): Async
   }
 }
 
+/** A view's snapshot; undefined where there is none, and where it cannot be read, which is told. */
+async function loaded({ snapshots }: Store, view: string, unread: string[]): Promise<Snapshot | undefined> {
+  try {
+    return await snapshots.load(view);
+  } catch (error) {
+    if (!(error instanceof JournalError) || error.problem.code !== 'damaged') throw error;
+    unread.push(view);
+    return undefined;
+  }
+}
+
 /** Follows one view along the entries and compares where its snapshot stands. */
 function follower(view: View<Plain>, snapshot: Snapshot | undefined) {
   const asked = snapshot?.version === view.version ? snapshot : undefined;
@@ -70,8 +81,9 @@ export async function audit(
 ): Promise<Audit> {
   const noted = await store.head();
   const { take, end } = verifier(expected, received);
+  const unread: string[] = [];
   const followers = await Promise.all(
-    VIEWS.map(async (view) => follower(view, await store.snapshots.load(view.name))),
+    VIEWS.map(async (view) => follower(view, await loaded(store, view.name, unread))),
   );
   const damage: string[] = [];
   try {
@@ -86,6 +98,7 @@ export async function audit(
     if (!(error instanceof JournalError)) throw error;
     damage.push(sentenceOf(error.problem));
   }
-  const falseSnapshots = followers.filter(({ isFalse }) => isFalse()).map(({ view }) => view);
+  const untrue = followers.filter(({ isFalse }) => isFalse()).map(({ view }) => view);
+  const falseSnapshots = [...unread, ...untrue];
   return { ...end(noted), damage, falseSnapshots };
 }

@@ -23,8 +23,8 @@ const contentShape = z.strictObject({
   number: count,
   kind: z
     .string()
-    .regex(/^[a-z]+(-[a-z]+)*\.[a-z]+(-[a-z]+)*$/)
-    .max(64),
+    .max(64, { abort: true })
+    .regex(/^[a-z]+(-[a-z]+)*\.[a-z]+(-[a-z]+)*$/),
   /** Version of the kind's schema that the body was written by. */
   version: count,
   /** The device's clock: an instant in UTC with milliseconds. */

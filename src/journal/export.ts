@@ -2,8 +2,9 @@
 // without what a wearer answered at the end of an exit, which is of their health.
 // People stay ids of the staff list. Hashes stay too, so that a line can be found again in the journal; what was left out
 // cannot be worked out from them here, and the entry's hash cannot be worked out again without it.
-import { canonical, type Plain, type PlainObject } from './canonical.ts';
+import { canonical, faultIn, type Plain, type PlainObject } from './canonical.ts';
 import type { Accepted } from './entry.ts';
+import { JournalError } from './problems.ts';
 import { KINDS } from './kinds/index.ts';
 import type { KindTable } from './kinds/kind.ts';
 
@@ -23,9 +24,11 @@ function withoutText(kind: string, version: number, body: PlainObject): Plain {
   );
 }
 
-/** One line of an export. `text`: with everything that was typed. */
+/** One line of an export. `text`: with everything that was typed. A body that was altered past all form is an error. */
 export function exportLine({ unitNumber, unitHash, entry }: Accepted, { text }: { readonly text: boolean }) {
   const { unit, device, number, kind, version, at, by, hash } = entry;
+  if (faultIn(entry.body) !== undefined)
+    throw new JournalError({ code: 'damaged', detail: `entry ${unitNumber} cannot be read` });
   const body = text ? entry.body : withoutText(kind, version, entry.body);
   return canonical({ unitNumber, unitHash, unit, device, number, kind, version, at, by, body, hash });
 }

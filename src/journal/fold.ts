@@ -55,6 +55,15 @@ export const readRows = (rows: readonly Row[]): readonly Accepted[] =>
     return accepted;
   });
 
+/** The state of a snapshot as a database keeps it. One that cannot be read is said: views do without it, `verify` names it. */
+export function readState(view: string, text: string): Plain {
+  try {
+    return JSON.parse(text) as Plain;
+  } catch (error) {
+    throw new JournalError({ code: 'damaged', detail: `the snapshot of ${view} cannot be read` }, error);
+  }
+}
+
 export interface Shown<State> {
   readonly state: State;
   /** The unit's number that it stands at; 0 for an empty journal. */
@@ -83,7 +92,8 @@ export async function show<State extends Plain>(
   view: View<State>,
   { journal, snapshots }: { readonly journal: Pick<Journal, 'read'>; readonly snapshots: Snapshots },
 ): Promise<Shown<State>> {
-  const snapshot = await usable(view, journal, await snapshots.load(view.name));
+  const kept = await snapshots.load(view.name).catch(() => undefined);
+  const snapshot = await usable(view, journal, kept);
   const since = snapshot?.unitNumber ?? 0;
   let state = (snapshot?.state ?? view.start) as State;
   let last: Accepted | undefined;

@@ -5,7 +5,7 @@
 import { contentOf, type Content, faultInContent, type Head, type Row, START } from './entry.ts';
 import { hashOfText, linkHash } from './hash.ts';
 import { readBody } from './reading.ts';
-import { isWithheld } from './withheld.ts';
+import { isWithheld, MARK_FAULT } from './withheld.ts';
 
 export const FLAWS = [
   'missing',
@@ -126,13 +126,17 @@ function readRow(
 } {
   const own = hashOfText(row.text);
   const content = contentOf(row);
-  const isPart = received && looksWithheld(content);
-  const altered = own === row.hash || isPart ? [] : [flaw('altered', own, row.hash)];
+  const isMarked = looksWithheld(content);
+  const altered = own === row.hash || (received && isMarked) ? [] : [flaw('altered', own, row.hash)];
+  const marked =
+    isMarked && !received && altered.length === 0
+      ? [flaw('body-wrong', MARK_FAULT, 'what was answered')]
+      : [];
   const fault = content === undefined ? 'no JSON' : faultInContent(content);
   if (fault !== undefined) return { place: row, flaws: [...altered, flaw('unreadable', fault, 'an entry')] };
   const read = content as unknown as Content;
   const place = altered.length === 0 ? read : row;
-  return { content: read, place, flaws: [...altered, ...flawsInText(row, read)] };
+  return { content: read, place, flaws: [...altered, ...marked, ...flawsInText(row, read)] };
 }
 
 function flawsAtEnd(last: Row | undefined, noted: Head): readonly Found[] {

@@ -7,6 +7,9 @@ import type { Content, Entry } from './entry.ts';
 /** Stands where the field's value was. */
 export const WITHHELD = 'withheld';
 
+/** What is wrong with an entry that was written so: a device could hide with it what was answered. */
+export const MARK_FAULT = `only the unit’s server writes "${WITHHELD}", on what it hands on`;
+
 /** Fields by kind: what is told, and what makes it impossible to guess. */
 const FIELDS: Readonly<Record<string, { readonly told: string; readonly salt: string }>> = {
   'exit.question-answered': { told: 'answer', salt: 'salt' },

@@ -14,7 +14,14 @@ export { RULES } from './rules.ts';
  * All departures, in the order of the steps; at most one of a rule at a step. Step indices are the procedure's. Needs no
  * engine: the contacts of the plan are enough, and they are the same for every agent.
  */
-export const departures = (compiled: Compiled): readonly Departure[] => departuresIn(read(compiled));
+export function departures(compiled: Compiled): readonly Departure[] {
+  const known = KNOWN.get(compiled.procedure) ?? departuresIn(read(compiled));
+  KNOWN.set(compiled.procedure, known);
+  return known;
+}
+
+/** The findings ask, and the measure against every agent. */
+const KNOWN = new WeakMap<Compiled['procedure'], readonly Departure[]>();
 
 /** The same of the steps that are asked about, and of the whole; by these rules only where they are named. */
 export function departuresIn(reading: Reading, rules: readonly Rule[] = RULES): readonly Departure[] {

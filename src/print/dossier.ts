@@ -1,5 +1,6 @@
 // The committee dossier: what the procedure is, what was found and why, which mends were tried, what was accepted and by
 // whom, how the numbers stand, where they come from, and what the method cannot see.
+import { isUnmatched } from '../check/acceptance.ts';
 import type { Finding, SurfaceVerdict } from '../check/finding.ts';
 import type { Acceptance } from '../domain/procedure.ts';
 import { CHANCE_STATUS } from '../words/events.ts';
@@ -106,12 +107,12 @@ function findingsBlocks(paper: Paper): readonly Block[] {
 
 function acceptedRow(paper: Paper, accepted: Acceptance): readonly string[] {
   const { procedure, words, print, verdict } = paper;
-  const finding = verdict.findings.find(
-    (one) => one.accepted === accepted || (one.code === accepted.finding && one.accepted !== undefined),
-  );
+  const finding = isUnmatched(accepted, verdict.findings)
+    ? undefined
+    : verdict.findings.find((one) => one.code === accepted.finding && one.accepted !== undefined);
   const rule = ruleOf(accepted.finding);
   const named = rule ? words.evidence(rule).says : accepted.finding;
-  const title = finding ? words.finding(procedure, finding).title : named;
+  const title = finding ? words.finding(procedure, finding).title : `${named} (${print.dossier.unmatched})`;
   const at = procedure.steps.findIndex(({ id }) => id === accepted.step);
   const step = procedure.steps[at];
   const where = step

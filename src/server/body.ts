@@ -4,6 +4,18 @@ import type { IncomingMessage } from 'node:http';
 import type * as z from 'zod';
 import { Refusal } from './refusal.ts';
 
+/**
+ * Fields and list items at most, told by their commas before anything is made of them: a million fields take seconds, in which nobody
+ * else is answered. One entry alone never has so many; a device that is refused sends fewer at once.
+ */
+const MOST_COMMAS = 300_000;
+
+function hasTooMany(text: string): boolean {
+  let count = 0;
+  for (let at = text.indexOf(','); at !== -1; at = text.indexOf(',', at + 1)) count += 1;
+  return count > MOST_COMMAS;
+}
+
 const TYPE = /^application\/json(;\s*charset=utf-8)?$/i;
 
 async function bytesOf(incoming: IncomingMessage, most: number): Promise<Buffer> {
@@ -19,15 +31,21 @@ async function bytesOf(incoming: IncomingMessage, most: number): Promise<Buffer>
   return Buffer.concat(parts);
 }
 
+function readJson<Result>(read: () => Result): Result {
+  try {
+    return read();
+  } catch {
+    throw new Refusal('not-json');
+  }
+}
+
 /** What was sent, at most so many bytes long. */
 export async function jsonOf(incoming: IncomingMessage, most: number): Promise<unknown> {
   if (!TYPE.test(incoming.headers['content-type'] ?? '')) throw new Refusal('wrong-type');
   const bytes = await bytesOf(incoming, most);
-  try {
-    return JSON.parse(new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes)) as unknown;
-  } catch {
-    throw new Refusal('not-json');
-  }
+  const text = readJson(() => new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes));
+  if (hasTooMany(text)) throw new Refusal('too-large');
+  return readJson(() => JSON.parse(text) as unknown);
 }
 
 /** Names of what is wrong, with their place; never what was sent. */

@@ -26,6 +26,8 @@ async function knownBy(context: Context, tokens: Tokens, now: Date): Promise<Kno
 
 function refused({ hidden, people }: Access, { account, device }: Known, tokens: Tokens): Refusal {
   const isIn = device !== undefined && device.revokedAt === null;
+  // Also where somebody has signed in on it: what only devices may do is asked by the device.
+  if (device && !isIn && people.length === 0) return new Refusal('device-revoked');
   if (account || isIn) return new Refusal(hidden ? 'not-found' : 'not-allowed');
   if (device) return new Refusal('device-revoked');
   return new Refusal(people.length > 0 && tokens.device === undefined ? 'not-signed-in' : 'not-paired');
@@ -37,11 +39,12 @@ export async function admitted(context: Context, name: RouteName, tokens: Tokens
   if (access.open) return { is: 'nobody' };
   const known = await knownBy(context, tokens, now);
   const { account, device } = known;
+  // The device first: what it reads stays on it, whoever is signed in there for a while.
+  if (device && device.revokedAt === null && access.devices.includes(device.role))
+    return { is: 'device', device };
   if (account && access.people.includes(account.role)) {
     if (account.firstPassword && !access.early) throw new Refusal('first-password');
     return { is: 'person', account };
   }
-  if (device && device.revokedAt === null && access.devices.includes(device.role))
-    return { is: 'device', device };
   throw refused(access, known, tokens);
 }

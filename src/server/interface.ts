@@ -1,5 +1,6 @@
 // The interface as a Hono application: one path for every route, from the table of src/api/routes.ts. In this order: is it
 // our own page, who asks and may they, how often, then the body, and only then the handler.
+import type { IncomingMessage } from 'node:http';
 import type { HttpBindings } from '@hono/node-server';
 import { type Context as HonoContext, Hono, type MiddlewareHandler } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
@@ -74,6 +75,18 @@ function noteWho(trace: Trace, who: Who): void {
 const fileAnswer = (type: string, file: PdfFile): Response =>
   new Response(file.bytes, { headers: fileHeaders(type, file) });
 
+async function bodyFor({ limits }: Context, name: RouteName, who: Who, incoming: IncomingMessage) {
+  const { body }: Route = ROUTES[name];
+  if (!body) return undefined;
+  const isBatch = name === 'append-entries' && who.is === 'device';
+  const leave = isBatch ? limits.batches.enter(who.device.id) : undefined;
+  try {
+    return checked(body, await jsonOf(incoming, mostBody(name)));
+  } finally {
+    leave?.();
+  }
+}
+
 async function answer(context: Context, handlers: Handlers, name: RouteName, http: Http): Promise<Response> {
   const { trace, arrival, incoming } = http.env;
   const route: Route = ROUTES[name];
@@ -81,12 +94,15 @@ async function answer(context: Context, handlers: Handlers, name: RouteName, htt
   const now = context.clock();
   const { tokens, ...cookies } = cookiesOf(http, reach.secure);
   if (route.method !== 'get' && !isOwnPage(incoming, arrival, reach)) throw new Refusal('foreign-page');
-  const who = await whoAsks(context, name, tokens, arrival.peer, now);
-  noteWho(trace, who);
-  await countRequest(context, who, arrival.peer);
+  const whoNow = (): Promise<Who> => whoAsks(context, name, tokens, arrival.peer, now);
+  const first = await whoNow();
+  noteWho(trace, first);
+  await countRequest(context, first, arrival.peer);
+  const body = await bodyFor(context, name, first, incoming);
   const call = {
     context,
-    who,
+    // A body may be long on its way: who was taken out meanwhile is out.
+    who: body === undefined ? first : await whoNow(),
     now,
     peer: arrival.peer,
     session: tokens.session,
@@ -95,7 +111,7 @@ async function answer(context: Context, handlers: Handlers, name: RouteName, htt
     ...cookies,
     params: route.params && checked(route.params, http.req.param()),
     query: route.query && checked(route.query, http.req.query()),
-    body: route.body && checked(route.body, await jsonOf(incoming, mostBody(name))),
+    body,
   };
   const handle = handlers[name] as (call: unknown) => Promise<object>;
   const answered = await handle(call satisfies Omit<Call<RouteName>, 'body' | 'params' | 'query'>);

@@ -25,6 +25,27 @@ function limiter(points: number, seconds: number): Limiter {
   };
 }
 
+interface Gate {
+  /** Lets one in, or refuses where so many are in already. What it gives back lets it out. */
+  readonly enter: (key: string) => () => void;
+}
+
+function gate(most: number): Gate {
+  const inside = new Map<string, number>();
+  return {
+    enter: (key) => {
+      const count = (inside.get(key) ?? 0) + 1;
+      if (count > most) throw new Refusal('too-many', { after: 2 });
+      inside.set(key, count);
+      return () => {
+        const left = inside.get(key)! - 1;
+        if (left > 0) inside.set(key, left);
+        else inside.delete(key);
+      };
+    },
+  };
+}
+
 export interface Limits {
   /** Tries of a password for one name from one address, and for one name from anywhere. */
   readonly nameHere: Limiter;
@@ -37,6 +58,8 @@ export interface Limits {
   readonly unknown: Limiter;
   /** Requests of one person or device. */
   readonly known: Limiter;
+  /** Batches of one device under way at once: it sends one after the other, and some may hang in the network. */
+  readonly batches: Gate;
   /** Papers of one person or device. */
   readonly papers: Limiter;
 }
@@ -51,6 +74,7 @@ export const newLimits = (): Limits => ({
   code: limiter(100, QUARTER),
   unknown: limiter(600, 60),
   known: limiter(1200, 60),
+  batches: gate(4),
   papers: limiter(30, 60),
 });
 

@@ -2,17 +2,9 @@
 // two passes, one lane). Asking for an account that is not there costs the same time as for one that is.
 import { hash, verify } from '@node-rs/argon2';
 
-const SHORTEST = 12;
 /** The package's number for argon2id: its enumeration is a const one, which one-file compilation cannot read. */
 const ARGON2ID = 2;
 const COST = { algorithm: ARGON2ID, memoryCost: 19_456, timeCost: 2, parallelism: 1 };
-
-/** Whether a password may be chosen by somebody of this name in a unit of this id. */
-export function isStrong(password: string, ...known: readonly string[]): boolean {
-  const small = password.toLowerCase();
-  const guessable = known.some((word) => word.length > 3 && small.includes(word.toLowerCase()));
-  return password.length >= SHORTEST && new Set(small).size >= 6 && !guessable;
-}
 
 export const keep = (password: string): Promise<string> => hash(password, COST);
 

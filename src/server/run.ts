@@ -2,7 +2,7 @@
 // answered when the signal comes is finished; then the stores are closed, which brings the journal's log into its file.
 import { createServer, type Server as HttpServer } from 'node:http';
 import { createServer as createSecureServer, type Server as HttpsServer } from 'node:https';
-import type { AddressInfo } from 'node:net';
+import type { AddressInfo, Socket } from 'node:net';
 import type { Context } from './context.ts';
 import type { Front } from './front.ts';
 
@@ -13,6 +13,10 @@ const LIMITS = {
   keepAliveTimeout: 30_000,
   connectionsCheckingInterval: 1000,
   maxHeaderSize: 16 * 1024,
+  /** Nothing comes and nothing is taken: longer than the last paper of a full queue. Who never reads an answer holds nothing for good. */
+  silence: 6 * 60_000,
+  /** Connections from one address: one machine must not hold all there are. A proxy's are everybody's. */
+  fromOne: 500,
 } as const;
 
 const TLS = { minVersion: 'TLSv1.2', handshakeTimeout: 10_000 } as const;
@@ -28,17 +32,35 @@ export interface Secrets {
 
 export type Patience = Partial<Record<keyof typeof LIMITS, number>>;
 
+/** Hangs up on who has so many connections already. */
+function limitEach(server: HttpServer | HttpsServer, most: number): void {
+  const open = new Map<string, number>();
+  server.on('connection', (socket: Socket) => {
+    const from = socket.remoteAddress ?? '';
+    const count = (open.get(from) ?? 0) + 1;
+    open.set(from, count);
+    socket.once('close', () => {
+      const left = open.get(from)! - 1;
+      if (left > 0) open.set(from, left);
+      else open.delete(from);
+    });
+    if (count > most) socket.destroy();
+  });
+}
+
 export function serverFor(
   front: Front,
   tls: Secrets | undefined,
   patience: Patience = {},
 ): HttpServer | HttpsServer {
-  const limits = { ...LIMITS, ...patience };
+  const { silence, fromOne, ...limits } = { ...LIMITS, ...patience };
   const listener = (...args: Parameters<Front['listener']>): void => void front.listener(...args);
   const server = tls
     ? createSecureServer({ ...limits, ...tls, ...TLS }, listener)
     : createServer(limits, listener);
   server.maxConnections = MOST_CONNECTIONS;
+  server.timeout = silence;
+  limitEach(server, fromOne);
   server.on('clientError', (error: NodeJS.ErrnoException, socket) =>
     front.unreadable(error.code ?? '', socket),
   );

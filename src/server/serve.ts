@@ -24,7 +24,7 @@ import { readRequest, type ServeRequest } from './request.ts';
 import { listening, serverFor, stopped } from './run.ts';
 import { newCode } from './secrets.ts';
 import { sightsIn } from './seen.ts';
-import { makeDemo, type Person } from './setup.ts';
+import { makeDemo, type Person, unitInJournal } from './setup.ts';
 import { startText } from './startText.ts';
 import { pageListener } from './static.ts';
 import { hasLead } from './store/accounts.ts';
@@ -96,9 +96,25 @@ async function open(place: JournalPlace, world: World, log: Log, reach: () => Re
   }
 }
 
+/**
+ * The records without their journal, or beside another's: begun anew it would lack everything that no tablet sends again, and
+ * nobody would notice.
+ */
+async function checkPair(context: Context): Promise<void> {
+  const unit = await findUnit(context.records);
+  const there = await unitInJournal(context);
+  if (!unit || unit.id === there?.id) return;
+  const found = there ? `belongs to another unit, ${there.id}` : 'is empty';
+  throw new Error(
+    `The server's records are of unit ${unit.id}, but the journal ${found}. Put the right journal back, or restore a backup of both ` +
+      '(doffline journal restore FILE --force). Only if it is lost for good: move the records away, and create the unit again.',
+  );
+}
+
 /** The code where a lead is missing, or another one is wanted; the demonstration's people where it was made now. */
 async function prepare(context: Context, { demo, newLead }: ServeRequest): Promise<readonly Person[]> {
   const { records } = context;
+  await checkPair(context);
   const isThere = (await findUnit(records)) !== undefined;
   if (demo && !isThere) return (await makeDemo(context)).people;
   if (newLead || !(await hasLead(records))) context.setup.code = newCode();
@@ -156,7 +172,8 @@ async function run(request: ServeRequest, world: World): Promise<void> {
   const reach = reachFor(request, tls, ports);
   const context = await open(place, world, log, reach);
   const front = frontOf(context, pageListener(world.page));
-  const server = serverFor(front, tls?.now);
+  const proxied = request.behindProxy.length > 0;
+  const server = serverFor(front, tls?.now, proxied ? { fromOne: Infinity } : {});
   const trust = trusting(tls, reach);
   const servers = [server, ...(trust ? [trust.server] : [])];
   try {

@@ -3,11 +3,12 @@
 // that cannot be done again.
 import { randomUUID, timingSafeEqual } from 'node:crypto';
 import type { BodyOf } from '../api/routes.ts';
+import { isStrong } from '../api/passwordRule.ts';
 import { type Role, ROLES } from '../api/roles.ts';
 import { seen } from '../journal/reading.ts';
 import type { Context } from './context.ts';
 import { SERVER_DEVICE, writeOwn } from './ownEntries.ts';
-import { isStrong, keep } from './passwords.ts';
+import { keep } from './passwords.ts';
 import { Refusal } from './refusal.ts';
 import { fingerprint, newId, newPassword, readCode } from './secrets.ts';
 import { type Account, addAccount, type NewAccount } from './store/accounts.ts';

@@ -34,7 +34,7 @@ const setupText = ({ setupCode, address }: Started): readonly string[] =>
     ? []
     : [
         '',
-        `There is no lead yet. Create the unit at ${address}/#setup=${setupCode}`,
+        `There is no lead yet. Create the unit at ${address}/unit#setup=${setupCode}`,
         `or give this code there: ${setupCode}`,
       ];
 

@@ -22,6 +22,26 @@ export interface Page {
 const isHidden = ({ entry }: Accepted): boolean =>
   HIDDEN_DEVICES.includes(entry.device) || entry.kind.startsWith('health.');
 
+/** Rows asked for at once, and characters of entries in an answer: a tablet must be able to hold it, and the server many. */
+const ROWS = 100;
+const MOST_TEXT = 4 * 1024 * 1024;
+
+/** Gathers entries until there are enough of them, or their text is. Some always fit: none is longer than its own limit. */
+function gatherer(most: number) {
+  const entries: Seen[] = [];
+  let room = MOST_TEXT;
+  let more = false;
+  return {
+    take: (seen: Seen): void => {
+      room -= JSON.stringify(seen.entry).length;
+      more ||= entries.length === most || room < 0;
+      if (!more) entries.push(seen);
+    },
+    isFull: () => more,
+    page: (): Page => ({ entries, more }),
+  };
+}
+
 /** How many of the sorted numbers are at most `most`. */
 function countUpTo(sorted: readonly number[], most: number): number {
   let [low, high] = [0, sorted.length];
@@ -76,23 +96,23 @@ function hiddenIn(journal: Readable): () => Promise<readonly number[]> {
     });
 }
 
-/** Reads so many entries from a visible place on. */
+/** Reads so many entries from a visible place on; fewer where they are long. */
 export function visibleEntries(journal: Readable): (from: number, most: number) => Promise<Page> {
   const hiddenNow = hiddenIn(journal);
   return async (from, most) => {
-    const entries: Seen[] = [];
-    const asked = Math.min(USUAL_PAGE, most + 1);
-    for (let number = unitNumberOf(await hiddenNow(), from); entries.length <= most; ) {
+    const { take, isFull, page } = gatherer(most);
+    const asked = Math.min(ROWS, most + 1);
+    for (let number = unitNumberOf(await hiddenNow(), from); !isFull(); ) {
       const rows = await journal.read(number, { most: asked });
       // After the rows: what was hidden among them meanwhile is known then.
       const hidden = await hiddenNow();
       for (const row of rows) {
         const at = row.unitNumber - countUpTo(hidden, row.unitNumber);
-        if (!isHidden(row) && at >= from) entries.push({ at, entry: row.entry });
+        if (!isFull() && !isHidden(row) && at >= from) take({ at, entry: row.entry });
       }
       if (rows.length < asked) break;
       number = rows.at(-1)!.unitNumber + 1;
     }
-    return { entries: entries.slice(0, most), more: entries.length > most };
+    return page();
   };
 }

@@ -46,7 +46,13 @@ const MOST_TEXT = 1024 * 1024;
 
 /** The name under which what was read is noted in the journal's store. */
 const NOTED = 'sync';
-const NOTED_VERSION = 1;
+const NOTED_VERSION = 2;
+
+/** What is noted: how far the server has this device's own entries, and what stands at its places. */
+interface Noted {
+  readonly acknowledged: number;
+  readonly runs: readonly Run[];
+}
 
 /** Number of the device's last entry here. */
 export async function writtenBy(store: Pick<Journal, 'read'>, device: string): Promise<number> {
@@ -73,12 +79,13 @@ function fitting(entries: readonly Entry[]): readonly Entry[] {
 export async function restored({ store }: Pick<Ends, 'store'>): Promise<SyncState> {
   const noted = await store.snapshots.load(NOTED);
   if (noted?.version !== NOTED_VERSION) return START_STATE;
-  const runs = noted.state as unknown as readonly Run[];
-  return { ...START_STATE, runs, next: countOf(runs) + 1 };
+  const { acknowledged, runs } = noted.state as unknown as Noted;
+  return { ...START_STATE, acknowledged, runs, next: countOf(runs) + 1 };
 }
 
-async function note({ store }: Ends, { runs, next }: SyncState): Promise<void> {
-  const state = runs.map((run) => [...run]);
+/** Whoever starts while the server is away is told what waits by this note: nobody else could say what arrived. */
+async function note({ store }: Ends, { acknowledged, runs, next }: SyncState): Promise<void> {
+  const state = { acknowledged, runs: runs.map((run) => [...run]) };
   await store.snapshots.save({
     view: NOTED,
     version: NOTED_VERSION,
@@ -88,14 +95,22 @@ async function note({ store }: Ends, { runs, next }: SyncState): Promise<void> {
   });
 }
 
-async function ask({ store, wire, device }: Ends, state: SyncState, moment: Moment): Promise<SyncState> {
+/** The state after an answer, noted where the server told something new of this device's own entries. */
+async function noted(ends: Ends, before: SyncState, after: SyncState): Promise<SyncState> {
+  // Where there is no room for the note, what arrived has arrived all the same.
+  if (after.acknowledged !== before.acknowledged) await note(ends, after).catch(() => undefined);
+  return after;
+}
+
+async function ask(ends: Ends, state: SyncState, moment: Moment): Promise<SyncState> {
+  const { store, wire, device } = ends;
   const answer = await wire.ask();
   if (answer.is === 'lost') return lost(state, moment);
   if (answer.is === 'refused') return refused(state, answer.problem, moment);
   const { head, time } = answer.body;
   const own = head.number === 0 ? undefined : await entryAt(store, device, head.number);
   if (own && own.hash !== head.hash) return contradicted(state, head.number, moment);
-  return met(state, head.number, time.offset, moment);
+  return noted(ends, state, met(state, head.number, time.offset, moment));
 }
 
 async function send(ends: Ends, state: SyncState, step: Step & { do: 'send' }, moment: Moment) {
@@ -104,7 +119,7 @@ async function send(ends: Ends, state: SyncState, step: Step & { do: 'send' }, m
   const answer = await wire.send(fitting(found.map(({ entry }) => entry)));
   if (answer.is === 'lost') return lost(state, moment);
   if (answer.is === 'refused') return refused(state, answer.problem, moment, step.from);
-  return sent(state, answer.body.head.number, answer.body.time.offset, moment);
+  return noted(ends, state, sent(state, answer.body.head.number, answer.body.time.offset, moment));
 }
 
 /** Whether the entry at the last place is still the one that was read there. */

@@ -7,6 +7,10 @@ export type Status =
   | { readonly is: 'waiting'; readonly count: number; readonly reached: boolean }
   | { readonly is: 'refused'; readonly count: number; readonly refused: Refused };
 
+/** Entries that do not get through; 0 where all are there or on their way. */
+export const heldBack = (status: Status): number =>
+  status.is === 'refused' || (status.is === 'waiting' && !status.reached) ? status.count : 0;
+
 /** `written`: number of the last entry of this device's own chain here. */
 export function statusOf(state: SyncState, written: number): Status {
   const count = Math.max(0, written - state.acknowledged);

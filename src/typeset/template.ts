@@ -1,5 +1,7 @@
 // The one Typst source that sets every paper: it reads the model as JSON from `sys.inputs` and knows only blocks. Black on
 // white throughout. Headings, lists and tables are Typst's own, so that they are tagged as such in the PDF.
+import { CHART } from './chart.ts';
+
 export const TEMPLATE = String.raw`
 #let doc = json(bytes(sys.inputs.model))
 #let paper = sys.inputs.paper
@@ -8,7 +10,7 @@ export const TEMPLATE = String.raw`
 #let size = if is-card { 9pt } else if is-chart { 9.5pt } else if doc.kind == "script" { 10.5pt } else { 9.5pt }
 
 #set document(title: doc.document + ": " + doc.title, author: (), date: none)
-#set text(font: "Noto Sans", size: size, lang: doc.language, hyphenate: false)
+#set text(font: "Noto Sans", fallback: false, size: size, lang: doc.language, hyphenate: false)
 #set par(justify: false, leading: 0.5em, spacing: 0.75em)
 #set list(indent: 0pt, spacing: 0.5em)
 #set enum(indent: 0pt, spacing: 0.5em)
@@ -34,19 +36,23 @@ export const TEMPLATE = String.raw`
 
 #let warning-bar = block(below: 6pt, width: 100%, stroke: 1.4pt, inset: 3.5pt, align(center, text(size: 9.5pt, weight: 700, doc.warning)))
 
+// Whole on the first sheet; above every other and on each card no more of it than leaves room for the steps.
+#let running = {
+  let letters = doc.title.clusters()
+  if letters.len() > 400 { letters.slice(0, 400).join().trim() + " …" } else { doc.title }
+}
+// A long title takes more lines of the header.
+#let page-top = 14mm + if doc.warning == none { 0mm } else { 8mm } + calc.ceil(running.len() / 90) * 3.2mm
+
 #set page(
   paper: if paper == "letter" { "us-letter" } else { "a4" },
-  margin: if is-card { (x: 8mm, top: 8mm, bottom: 17mm) } else {
-    // A long title takes more lines of the header.
-    let warned = if doc.warning == none { 0mm } else { 8mm }
-    (x: 14mm, top: 14mm + warned + calc.ceil(doc.title.len() / 90) * 3.2mm, bottom: 19mm)
-  },
+  margin: if is-card { (x: 8mm, top: 8mm, bottom: 17mm) } else { (x: 14mm, top: page-top, bottom: 19mm) },
   header-ascent: 4mm,
   header: if is-card { none } else {
     set text(size: 7.5pt)
     set par(spacing: 0.4em)
     if doc.warning != none { warning-bar }
-    grid(columns: (1fr, auto), column-gutter: 8pt, doc.title, strong(doc.document))
+    grid(columns: (1fr, auto), column-gutter: 8pt, running, strong(doc.document))
     line(length: 100%, stroke: 0.6pt)
   },
   footer: foot,
@@ -75,25 +81,7 @@ export const TEMPLATE = String.raw`
 ))
 #let widths(shares) = shares.map(share => if share == 0 { auto } else { share * 1fr })
 
-#let chart-cell(cell) = {
-  set par(spacing: 0.45em)
-  grid(columns: (auto, 1fr), column-gutter: 5pt, align: horizon, number(cell.number, scale: 1.35), strong(cell.who))
-  v(-2pt)
-  image(bytes(cell.picture.svg), format: "svg", width: 100%, alt: cell.picture.alt)
-  v(-2pt)
-  par(text(size: 10pt, weight: 500, cell.sentence))
-  if cell.note != none { par(text(size: 8.5pt, style: "italic", cell.note)) }
-  if cell.hold != none { hold-box(text(size: 8.5pt, cell.hold)) }
-}
-
-// Rows stay whole, and the boxes of a row are as high as the highest.
-#let chart(cells) = for row in cells.chunks(3) {
-  whole(below: 6pt, grid(
-    columns: (1fr, 1fr, 1fr), column-gutter: 6pt, inset: 5pt, align: top,
-    ..row.map(cell => grid.cell(stroke: 0.8pt, chart-cell(cell))),
-  ))
-}
-
+${CHART}
 #let script-step(one) = {
   set par(spacing: 0.4em)
   strong(one.who)
@@ -158,7 +146,7 @@ export const TEMPLATE = String.raw`
   set text(size: 7pt)
   block(below: 0.5em, width: 100%, {
     set par(spacing: 0.45em, leading: 0.4em)
-    grid(columns: (1fr, auto), column-gutter: 5pt, strong(doc.title), strong(str(n) + "/" + str(all)))
+    grid(columns: (1fr, auto), column-gutter: 5pt, strong(running), strong(str(n) + "/" + str(all)))
     if doc.warning != none { strong(stamp) } else { stamp }
     line(length: 100%, stroke: 0.6pt)
   })
@@ -219,7 +207,6 @@ export const TEMPLATE = String.raw`
     set text(size: 8.5pt)
     table(columns: widths(one.widths), table.header(..one.head), ..one.rows.flatten().map(cell => table.cell(breakable: is-long(cell), cell)))
   }
-  else if one.is == "chart" { chart(one.cells) }
   else if one.is == "script" { script(one) }
   else if one.is == "cards" { cards(one) }
   else if one.is == "ticks" { ticks(one) }
@@ -233,5 +220,7 @@ export const TEMPLATE = String.raw`
   block(above: 0.4em, below: 0.5em, text(size: 12pt, weight: 500, doc.title))
   block(below: 1em, strong(stamp))
 }
-#for one in doc.blocks { shown(one) }
+#for (at, one) in doc.blocks.enumerate() {
+  if one.is == "chart" { chart(one.cells, doc.blocks.slice(at + 1).map(shown).join()) } else { shown(one) }
+}
 `;

@@ -17,6 +17,10 @@ export const staffView: View<StaffState> = {
   },
 };
 
+/** 'IL'; the id alone of somebody who was never listed here. */
+export const initialsOf = (staff: StaffState, person: string): string =>
+  (Object.hasOwn(staff, person) ? staff[person]?.initials : undefined) ?? person;
+
 /** 'infection-prevention lead (IL)'; the id alone of somebody who was never listed here. */
 export function memberText(staff: StaffState, person: string | null): string {
   if (person === null) return 'the device';

@@ -3,7 +3,7 @@
 import { FINDING_KINDS, type FindingKind, type Measure, type Mend } from '../check/finding.ts';
 import { evidenceIds, type PracticeRuleId } from '../evidence/index.ts';
 import type { FigureName } from '../order/index.ts';
-import type { Pair } from './numbers.ts';
+import { durations, type Pair } from './numbers.ts';
 import type { Setting } from './words.ts';
 
 /** What a route ends in, as a measure counts it. */
@@ -34,11 +34,11 @@ export function figureNamed(name: FigureName, value: number): Figure {
   return { is: 'impossible', value };
 }
 
-/** Two values of one figure, written so that they can be told apart. */
+/** Two values of one figure, written with no more digits than they bear. */
 export type PairWriter = (figure: Figure, to: number) => Pair;
 
 export const pairWriter =
-  (percents: (from: number, to: number) => Pair, durations: (from: number, to: number) => Pair): PairWriter =>
+  (percents: (from: number, to: number) => Pair): PairWriter =>
   ({ is, value }, to) => {
     if (is === 'chance') return percents(value, to);
     return is === 'seconds' ? durations(value, to) : [String(value), String(to)];

@@ -15,6 +15,7 @@ import type {
   SignalId,
   TimerKind,
 } from '../domain/guiding.ts';
+import type { GuideLabels } from './guideLabels.ts';
 
 /** What can be pressed, as its button says. */
 export const PRESS_NAMES = [
@@ -88,4 +89,6 @@ export interface GuideWords {
   readonly holdWhy: (rank: number, share: string) => string;
   readonly searching: string;
   readonly offer: (before: string, after: string) => string;
+  /** What stands around the lines. */
+  readonly labels: GuideLabels;
 }

@@ -15,50 +15,40 @@ export function percentIn(locale: string, space: string, least = 1): (chance: nu
     const value = chance * 100;
     if (value === 0) return `0${sign}`;
     if (value < SMALLEST) return tiny;
-    return value > 99.5 && value < 100 ? `> 99${sign}` : `${digits.format(value)}${sign}`;
+    return value >= 99.5 && value < 100 ? `> 99${sign}` : `${digits.format(value)}${sign}`;
   };
 }
 
-/** Two texts of one kind: of what was, and of what is. */
-export type Pair = readonly [from: string, to: string];
+/** Two figures of one kind as they read: of what was, and of what is; where they read alike and differ, less than what. */
+export type Pair = readonly [from: string, to: string, within?: string];
 
-const MOST_DIGITS = 14;
-
-/** The first number of decimals at which two numbers read differently, and neither as one of the bounds. */
-function decimals(locale: string, from: number, to: number, bounds: readonly number[]): Pair | undefined {
-  for (let digits = 1; digits <= MOST_DIGITS; digits += 1) {
-    const options = { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false };
-    const digit = new Intl.NumberFormat(locale, options);
-    const [before, after] = [digit.format(from), digit.format(to)];
-    const rounded = [from, to].some((value) =>
-      bounds.some((bound) => value !== bound && digit.format(value) === digit.format(bound)),
-    );
-    if (before !== after && !rounded) return [before, after];
-  }
-  return undefined;
+/** One in the last place that a percentage shows; whole ones for what reads as above 99. */
+function lastPlace(percent: number): number {
+  const [, power = '0'] = percent.toExponential(1).split('e');
+  return Math.min(1, Math.max(SMALLEST, 10 ** (Number(power) - 1)));
 }
 
-/** Two chances with as many decimals as it takes to tell them apart: '1.10 %' and '1.12 %'. */
-export function percentsIn(locale: string, space: string): (from: number, to: number) => Pair {
+/** Two chances, the noughts at their ends written too: '1.0 %' and '1.1 %'. `points` writes a size in percentage points. */
+export function percentsIn(
+  locale: string,
+  space: string,
+  points: (size: string) => string,
+): (from: number, to: number) => Pair {
   const percent = percentIn(locale, space);
   const both = percentIn(locale, space, 2);
+  const bound = new Intl.NumberFormat(locale, { maximumSignificantDigits: 1 });
   return (from, to) => {
     if (from === to) return [percent(from), percent(to)];
-    const short: Pair = [both(from), both(to)];
-    if (short[0] !== short[1]) return short;
-    const apart = decimals(locale, from * 100, to * 100, [0, 100]);
-    return apart ? [`${apart[0]}${space}%`, `${apart[1]}${space}%`] : short;
+    const [before, after] = [both(from), both(to)];
+    if (before !== after) return [before, after];
+    return [before, after, points(bound.format(lastPlace(Math.max(from, to) * 100)))];
   };
 }
 
-/** Two times; in seconds with decimals where whole ones are the same. */
-export function durationsIn(locale: string): (from: number, to: number) => Pair {
-  return (from, to) => {
-    const short: Pair = [duration(from), duration(to)];
-    if (short[0] !== short[1] || from === to) return short;
-    const apart = decimals(locale, from, to, []);
-    return apart ? [`${apart[0]} s`, `${apart[1]} s`] : short;
-  };
+/** Two times, to the second. */
+export function durations(from: number, to: number): Pair {
+  const [before, after] = [duration(from), duration(to)];
+  return before === after && from !== to ? [before, after, duration(1)] : [before, after];
 }
 
 /** '12 min 05 s': the units' signs are international. */

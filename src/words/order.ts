@@ -12,13 +12,15 @@ export type Refusal = NonNullable<ReturnType<typeof whyNot> | ReturnType<typeof 
 
 export type ProofToSay = Pick<OrderResult, 'proved' | 'gap' | 'kept' | 'explored'>;
 
-/** One figure of two measures, with as many digits as tell them apart. */
+/** One figure of two measures, with as many digits as it bears. */
 export interface FigureWords {
   readonly figure: FigureName;
   readonly name: string;
   readonly before: string;
   readonly after: string;
   readonly turn: 'better' | 'worse' | 'same';
+  /** How far apart, where both read alike and yet differ: 'lower by less than 0.1 percentage points'. */
+  readonly slight?: string;
   /** What chances and times rest on; counts rest on nothing. */
   readonly status?: EvidenceStatus;
 }

@@ -20,7 +20,11 @@ import { capital } from './capital.ts';
 export interface OrderTable {
   /** A figure inside a sentence, after its name in lists: 'the chance of reaching skin'. */
   readonly figure: (is: Figure['is'], name: string) => string;
-  /** Name, both values, what they rest on in brackets. */
+  /** '1 percentage point', '0.1 percentage points'. */
+  readonly points: (size: string) => string;
+  /** Of two figures that read alike, with no sentence around it: 'lower by less than 0.1 percentage points'. */
+  readonly slight: (within: string, rises: boolean) => string;
+  /** Name, both values, what they rest on in brackets. Only chances and times come with what they differ by less than. */
   readonly difference: (name: string, pair: Pair, rests: string, rises: boolean) => string;
   /** What was chosen: the beginning of a sentence. Steps as `stepLabel` names them. */
   readonly chosen: {
@@ -99,13 +103,14 @@ function figureWords(tools: Tools, before: Measure, after: Measure): readonly Fi
   return figuresOf(before).map((figure, at): FigureWords => {
     const to = now[at]?.value ?? figure.value;
     const by = Math.abs(to - figure.value) <= (figure.is === 'chance' ? SAME : 0) ? 0 : to - figure.value;
-    const [from, then] = tools.write(figure, by === 0 ? figure.value : to);
+    const [from, then, within] = tools.write(figure, by === 0 ? figure.value : to);
     return {
       figure: nameOf(figure),
       name: tools.figureName(figure),
       before: from,
       after: then,
       turn: by === 0 ? 'same' : by < 0 ? 'better' : 'worse',
+      ...(within === undefined ? {} : { slight: tools.slight(within, by > 0) }),
       ...(isEstimate(figure) ? { status: CHANCE_STATUS } : {}),
     };
   });
@@ -175,7 +180,11 @@ export function orderWords(table: OrderTable, ground: OrderGround, set = (text: 
   return {
     difference: (difference) => set(differenceWords(tools, difference)),
     figures: (before, after) =>
-      figureWords(tools, before, after).map((one) => ({ ...one, name: set(one.name) })),
+      figureWords(tools, before, after).map((one) => ({
+        ...one,
+        name: set(one.name),
+        ...(one.slight === undefined ? {} : { slight: set(one.slight) }),
+      })),
     choice: (setting, choice) =>
       set(`${chosenWords(tools, setting, choice)}${reasonWords(tools, setting, choice)}`),
     proof: (result) => set(proofWords(tools, result)),

@@ -17,23 +17,24 @@ const VIEWS = [
   { name: 'evidence', path: '/evidence?find=slip.', shows: 'Evidence' },
 ] as const;
 
-for (const view of VIEWS) {
-  test(`${view.name} holds the rules in light and dark`, async ({ page }, info) => {
-    test.setTimeout(120_000);
-    const complaints = complaintsOf(page);
+test('every view holds the rules in light and dark', async ({ page }, info) => {
+  test.setTimeout(240_000);
+  const complaints = complaintsOf(page);
+  for (const { name, path, shows } of VIEWS) {
     await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-    await page.goto(view.path);
-    await expect(page.getByRole('heading', { name: view.shows, exact: true })).toBeVisible();
+    await page.goto(path);
+    await expect(page.getByRole('heading', { name: shows, exact: true })).toBeVisible();
     await expect(page.getByRole('contentinfo')).toContainText('does not mean that a procedure is safe');
-    expect(await violationsOf(page)).toEqual([]);
-    expect(await sideways(page)).toBeLessThanOrEqual(0);
-    await page.screenshot({ path: screenOf(info, `${view.name}-light`) });
+    expect.soft(await violationsOf(page), name).toEqual([]);
+    expect.soft(await sideways(page), name).toBeLessThanOrEqual(0);
+    await page.screenshot({ path: screenOf(info, `${name}-light`) });
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await violationsOf(page, ['color-contrast'])).toEqual([]);
-    await page.screenshot({ path: screenOf(info, `${view.name}-dark`) });
-    expect(complaints).toEqual([]);
-  });
-}
+    if (info.project.name === 'desk')
+      expect.soft(await violationsOf(page, ['color-contrast']), name).toEqual([]);
+    await page.screenshot({ path: screenOf(info, `${name}-dark`) });
+  }
+  expect(complaints).toEqual([]);
+});
 
 test('the invented procedure is first and shows its faults', async ({ page }) => {
   await page.goto('/');

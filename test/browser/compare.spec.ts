@@ -116,6 +116,11 @@ test('a file with errors says so, and where to see them', async ({ page }) => {
   await page.getByRole('link', { name: 'Compare', exact: true }).click();
   await page.getByLabel('First', { exact: true }).selectOption('opened');
   await expect(page.getByText('own.yaml has errors and cannot be compared.')).toBeVisible();
+  // One that is not here is shown as none, so that the first of the list can be chosen.
+  await page.goto('/compare?a=gone&b=larkmoor-suit-doffing-v2');
+  const first = page.getByLabel('First', { exact: true });
+  await expect(first.locator('option:checked')).toHaveText('(choose)');
+  await expect(page.getByText('Version 2: larkmoor-suit-doffing-v2.yaml')).toBeVisible();
 });
 
 test('supplies: counted, multiplied by runs, priced by the user’s own list', async ({ page }, info) => {

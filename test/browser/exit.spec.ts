@@ -1,7 +1,7 @@
 // A real exit, from the version that the unit's journal holds as approved, as it goes when much goes wrong: the observer is
 // relieved in the middle, two slips, one way on not taken and one taken, stops from both displays, something told at the
 // end. The journal afterwards says what happened, in its order, and by whom.
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import {
   fillPeople,
   answeredIn,
@@ -15,6 +15,7 @@ import {
   type Row,
   shown,
 } from './guideDrill.ts';
+import { violationsOf } from './page.ts';
 import { seed } from './versionSeed.ts';
 
 /** Within the approval's time (versionSeed.ts). */
@@ -29,6 +30,12 @@ async function beginExit(page: Page): Promise<string> {
     'version 1, approved 2026-03-02',
   );
   await fillPeople(page);
+  // Without the assistant whom its steps need it begins only knowingly.
+  await page.getByRole('textbox', { name: 'Assistant' }).fill('');
+  await expect(page.getByText(/^Steps that need an assistant: \d/)).toBeVisible();
+  await button(page, 'Begin the exit').click();
+  await expect(page.getByRole('alert')).toContainText('Before it begins');
+  await page.getByRole('textbox', { name: 'Assistant' }).fill('EF');
   await button(page, 'Begin the exit').click();
   await expect(line(page)).toBeVisible();
   return new URL(page.url()).pathname.split('/').at(-1) ?? '';
@@ -45,7 +52,7 @@ async function handOver(page: Page): Promise<void> {
   };
   await ask();
   await page.getByRole('button', { name: /^2: Look over all equipment/ }).click();
-  await expect(page.getByRole('alert')).toContainText('That is not the last confirmed line');
+  await expect(page.getByRole('alert')).toContainText('Not the line confirmed last');
   await pause(page);
   // Still asked, though something else lay over it meanwhile.
   await button(page, 'Back to the line').click();
@@ -53,11 +60,11 @@ async function handOver(page: Page): Promise<void> {
   await button(page, 'Hand over').click();
   await pause(page);
   await button(page, 'Do not hand over').click();
-  await expect(page.locator('.g-people')).toContainText('Observer: observer (CD)');
+  await expect(page.locator('.g-people')).toContainText('Observer: CD');
   await pause(page);
   await ask();
   await page.getByRole('button', { name: /^3: / }).click();
-  await expect(page.locator('.g-people')).toContainText('Observer: charge nurse (CN)');
+  await expect(page.locator('.g-people')).toContainText('Observer: CN');
   await pause(page);
 }
 
@@ -176,4 +183,49 @@ test('a real exit of an approved version: the journal says what happened, in ord
     if (kind === 'exit.line-confirmed') expect(names[by ?? '']).toBe(at < relief ? 'CD' : 'CN');
   });
   expect(rows.at(-1)?.body).toMatchObject({ how: 'finished', deviations: 3, linesNotSeen: 0 });
+});
+
+const card = (page: Page, name: string): Locator => page.getByRole('listitem', { name, exact: true });
+
+test('a real exit signs in who takes part: seen in the logbook, handed over, ended, and once each', async ({
+  page,
+  context,
+}, info) => {
+  test.setTimeout(180_000);
+  await beginExit(page);
+  const book = await context.newPage();
+  await book.clock.install({ time: NOW });
+  await book.goto('/logbook');
+  await expect(book.getByRole('heading', { name: 'Red 1: 3 in' })).toBeVisible();
+  await expect(card(book, 'observer (CD), Observer')).toContainText('By the exit that is read aloud');
+  await expect(card(book, 'wearer (AB), Wearer')).toContainText('observer (CD)');
+  await expect(book.getByText('The observer is not signed in')).toHaveCount(0);
+  await book.screenshot({ path: `.cache/screens/exit-logbook-${info.project.name}.png`, fullPage: true });
+  expect(await violationsOf(book)).toEqual([]);
+
+  await onwardTo(page, PEDAL, 4);
+  await handOver(page);
+  await book.reload();
+  await expect(card(book, 'charge nurse (CN), Observer')).toBeVisible();
+  await expect(card(book, 'observer (CD), Observer')).toHaveCount(0);
+  await expect(card(book, 'wearer (AB), Wearer')).toContainText('charge nurse (CN)');
+
+  // Signed in by hand as well.
+  await book.getByRole('link', { name: 'Sign in', exact: true }).first().click();
+  await book.getByLabel('Who', { exact: true }).selectOption({ label: 'charge nurse (CN)' });
+  await book.getByText('Observer', { exact: true }).first().click();
+  await book.getByLabel('Written by').selectOption({ label: 'charge nurse (CN)' });
+  await button(book, 'Sign in').click();
+  await expect(book.getByRole('heading', { name: 'Red 1: 3 in' })).toBeVisible();
+  await expect(card(book, 'charge nurse (CN), Observer')).toHaveCount(1);
+
+  await button(page, 'STOP').click();
+  await expect(line(page)).toContainText('Nobody moves');
+  await book.getByRole('link', { name: 'Sign out assistant (EF)' }).click();
+  await expect(book.getByText('signs them out as it ends')).toBeVisible();
+  await book.goto('/logbook/with');
+  await book.getByLabel('With whom').selectOption({ label: 'wearer (AB)' });
+  const answer = book.getByRole('region', { name: 'Answer' });
+  for (const who of ['observer (CD)', 'charge nurse (CN)', 'assistant (EF)'])
+    await expect(answer.getByRole('rowheader', { name: who })).toHaveCount(1);
 });

@@ -1,6 +1,7 @@
 // The two ways in which a person reaches a thing in these tests: keys alone, or a finger alone. What the page itself saw is
 // counted, so that a test by keys cannot lean on a pointer unnoticed, nor one by finger on a key or a mouse.
 import { expect, type Locator, type Page } from '@playwright/test';
+import { askedOf } from './page.ts';
 
 export interface Hand {
   readonly press: (target: Locator) => Promise<void>;
@@ -23,16 +24,15 @@ export interface Hand {
 /** Tab, or Shift and Tab where it lies behind, until it or something in it has the focus. */
 async function tabTo(page: Page, target: Locator): Promise<void> {
   await expect(target).toBeVisible();
+  const wayTo = askedOf(target, (element) => {
+    const at = document.activeElement ?? document.body;
+    if (element.contains(at)) return 'there';
+    const after = at.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING;
+    return after && at !== document.body ? 'Shift+Tab' : 'Tab';
+  });
   for (let press = 0; press < 160; press += 1) {
-    const way = await target.evaluate((element) => {
-      const at = document.activeElement ?? document.body;
-      if (element.contains(at)) return 'there';
-      const after = at.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING;
-      return after && at !== document.body ? 'Shift+Tab' : 'Tab';
-    });
-    if (way === 'there') {
-      return;
-    }
+    const way = await wayTo();
+    if (way === 'there') return;
     await page.keyboard.press(way);
   }
   throw new Error(`${String(target)} was not reached by Tab`);

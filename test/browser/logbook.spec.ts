@@ -3,7 +3,7 @@
 // Screenshots are left in .cache/screens to be looked at.
 import { expect, type Locator, type Page, test, type TestInfo } from '@playwright/test';
 import type { Bodies } from '../../src/journal/kinds/index.ts';
-import { hasContrast } from './guideDrill.ts';
+import { button, fill, hasContrast, line, onward, PEDAL, pause } from './guideDrill.ts';
 import { complaintsOf, sideways, violationsOf } from './page.ts';
 import { PROCEDURE, seed, seedLines } from './versionSeed.ts';
 
@@ -258,4 +258,32 @@ test('the day’s log and who was with whom', async ({ page }, info) => {
   await expect(answer.getByRole('row').filter({ hasText: 'physician (PH)' })).toContainText('Red 1');
   await page.screenshot({ path: picture(info, 'with'), fullPage: true });
   await keepsToTheRules(page);
+});
+
+test('a donning that is read aloud takes sizes and lots before its first line, and the logbook shows them', async ({
+  page,
+}, info) => {
+  test.setTimeout(180_000);
+  await page.clock.install({ time: NOON });
+  await fill(page, 'everyday-donning');
+  await page.getByText('Sizes and lots').click();
+  await page.getByLabel('Size: gown').fill('L');
+  await page.getByLabel('Lot: gown').fill('LOT-8841');
+  await page.screenshot({ path: picture(info, 'packs'), fullPage: true });
+  await keepsToTheRules(page);
+  await button(page, 'Begin the drill').click();
+  await expect(line(page)).toBeVisible();
+  await onward(page, PEDAL);
+  // A reload in between loses nothing of it.
+  await page.reload();
+  const bare = page.getByRole('region', { name: 'What the check says of coverage' });
+  await expect(line(page)).toBeVisible();
+  while ((await bare.count()) === 0) await onward(page, PEDAL);
+  await page.keyboard.press('o');
+  await page.getByLabel('Reason (no names)').fill('Everyday isolation only.');
+  await pause(page);
+  await button(page, 'Record it and go in').click();
+  await expect(line(page)).toContainText('In the room');
+  await page.goto('/logbook');
+  await expect(card(page, 'wearer (AB), Wearer')).toContainText('gown L, lot LOT-8841');
 });

@@ -1,23 +1,27 @@
 // From the first load on the page needs no server: it is killed (SIGKILL) and every place still opens, a check is worked out,
 // a draft is kept. A newer version is taken on a press and not before. At an address without https the page says what it
 // cannot do.
-import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { once } from 'node:events';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
+import { dirname, join } from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { build } from 'esbuild';
 import type { JournalParts } from './journalPage.ts';
-import { freePort } from '../../scripts/freePort.mjs';
-import { complaintsOf } from './page.ts';
+import { complaintsOf, violationsOf } from './page.ts';
+import {
+  type Ask,
+  bundled,
+  DIST,
+  leadAt,
+  type Server,
+  serverOf,
+  unitProgram,
+  type UnitServer,
+  unitServerOf,
+} from './servers.ts';
 
 declare const journal: JournalParts;
 
-const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
 const PLACES = [
   '/',
   '/compare',
@@ -32,42 +36,6 @@ const PLACES = [
   '/device/exit/none',
   '/no/such/place',
 ] as const;
-
-interface Server {
-  readonly address: string;
-  readonly start: () => Promise<void>;
-  readonly kill: () => Promise<void>;
-}
-
-/** A server as a process of its own: `file` is its program. */
-async function serverOf(file: string, env: Readonly<Record<string, string>> = {}): Promise<Server> {
-  const port = await freePort();
-  let running: ChildProcess | undefined;
-  const address = `http://127.0.0.1:${port}`;
-  return {
-    address,
-    start: async () => {
-      running = spawn(process.execPath, [file], {
-        env: { ...process.env, ...env, PORT: String(port) },
-        stdio: 'ignore',
-      });
-      await expect
-        .poll(async () =>
-          fetch(address).then(
-            ({ ok }) => ok,
-            () => false,
-          ),
-        )
-        .toBe(true);
-    },
-    kill: async () => {
-      const ended = running && once(running, 'exit');
-      running?.kill('SIGKILL');
-      running = undefined;
-      await ended;
-    },
-  };
-}
 
 function copyOfBuild(): string {
   const folder = mkdtempSync(join(tmpdir(), 'doffline-offline-'));
@@ -97,28 +65,12 @@ function makeNewer(folder: string): void {
 let journalScript: string;
 let unitServer: string;
 
-/** A source bundled into one file. */
-async function bundled(source: string, platform: 'browser' | 'node'): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL(source, import.meta.url))],
-    bundle: true,
-    write: false,
-    logLevel: 'error',
-    ...(platform === 'node' ? { platform, format: 'esm', packages: 'external' } : { format: 'iife' }),
-  });
-  return outputFiles[0]?.text ?? '';
-}
-
 test.beforeAll(async () => {
   journalScript = await bundled('./journalPage.ts', 'browser');
-  // Where the packages that it needs are found.
-  const cache = fileURLToPath(new URL('../../.cache', import.meta.url));
-  mkdirSync(cache, { recursive: true });
-  unitServer = join(cache, `unit-server-${process.pid}.mjs`);
-  writeFileSync(unitServer, await bundled('../sync/unitServer.ts', 'node'));
+  unitServer = await unitProgram();
 });
 
-test.afterAll(() => rmSync(unitServer, { force: true }));
+test.afterAll(() => rmSync(dirname(unitServer), { recursive: true, force: true }));
 
 // Servers are started and killed, and a whole page is kept each time.
 test.describe.configure({ timeout: 60_000 });
@@ -222,48 +174,15 @@ test.describe('with a server of its own', () => {
 });
 
 test.describe('with the unit’s server', () => {
-  let folder: string;
-  let server: Server;
+  let server: UnitServer;
 
   test.beforeEach(async () => {
-    folder = mkdtempSync(join(tmpdir(), 'doffline-unit-'));
-    server = await serverOf(unitServer, { FOLDER: folder, PAGE: join(DIST, 'app'), TMPDIR: folder });
-    await server.start();
+    server = await unitServerOf(unitServer);
   });
 
-  test.afterEach(async () => {
-    await server.kill();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  test.afterEach(() => server.remove());
 
-  /** The lead’s cookie and a call with it. */
-  async function lead() {
-    const ask = async (path: string, body?: unknown, cookie = '') =>
-      fetch(server.address + path, {
-        ...(body === undefined ? {} : { method: 'POST', body: JSON.stringify(body) }),
-        headers: { 'Content-Type': 'application/json', cookie },
-      });
-    const made = await ask('/api/unit', {
-      demo: false,
-      code: 'TEST-CODE',
-      id: 'larkmoor-isolation',
-      title: 'Larkmoor (invented)',
-      name: 'Ada Invented',
-      password: 'correct horse battery',
-    });
-    const cookie = made.headers
-      .getSetCookie()
-      .map((one) => one.split(';')[0])
-      .join('; ');
-    return async (path: string, body?: unknown) => (await ask(path, body, cookie)).json() as Promise<Json>;
-  }
-
-  interface Json {
-    readonly code: string;
-    readonly entries: readonly { readonly entry: { readonly device: string; readonly number: number } }[];
-  }
-
-  async function joined(context: BrowserContext, ask: Awaited<ReturnType<typeof lead>>, role = 'observer') {
+  async function joined(context: BrowserContext, ask: Ask, role = 'observer') {
     const page = await context.newPage();
     const { code } = await ask('/api/pairings', { label: 'Tablet in the anteroom', role });
     await page.goto(`${server.address}/device#pair=${code}`);
@@ -292,7 +211,7 @@ test.describe('with the unit’s server', () => {
       [count, first] as const,
     );
 
-  const numbersThere = async (ask: Awaited<ReturnType<typeof lead>>, device: string | null) =>
+  const numbersThere = async (ask: Ask, device: string | null) =>
     (await ask('/api/entries?from=1&most=500')).entries
       .filter(({ entry }) => entry.device === device)
       .map(({ entry }) => entry.number);
@@ -301,7 +220,7 @@ test.describe('with the unit’s server', () => {
   const deviceOf = async (page: Page) => page.evaluate(() => localStorage.getItem('doffline-device'));
 
   test('entries wait while the server is gone, and are sent when it is back', async ({ context }) => {
-    const ask = await lead();
+    const ask = await leadAt(server.address);
     const page = await joined(context, ask);
     await expect(page.getByText('The whole page is kept on this device.')).toBeVisible({ timeout: 15_000 });
     await server.kill();
@@ -316,7 +235,7 @@ test.describe('with the unit’s server', () => {
   });
 
   test('what was recorded before joining is told, stays, and can be saved', async ({ context }) => {
-    const ask = await lead();
+    const ask = await leadAt(server.address);
     const page = await context.newPage();
     await page.goto(`${server.address}/device`);
     await page.evaluate(journalScript);
@@ -349,7 +268,7 @@ test.describe('with the unit’s server', () => {
   });
 
   test('fifty entries through a network that comes and goes: none lost, none twice', async ({ context }) => {
-    const ask = await lead();
+    const ask = await leadAt(server.address);
     const page = await joined(context, ask);
     await page.evaluate(journalScript);
     // Not by chance alone, so that a failure can be seen again.
@@ -374,7 +293,7 @@ test.describe('with the unit’s server', () => {
   });
 
   test('two devices that were cut off tell one account', async ({ browser }) => {
-    const ask = await lead();
+    const ask = await leadAt(server.address);
     const contexts = [await browser.newContext(), await browser.newContext()];
     const pages = await Promise.all(contexts.map(async (context) => joined(context, ask)));
     for (const context of contexts) await context.setOffline(true);
@@ -411,6 +330,5 @@ test('an address without https says what it cannot do', async ({ context }) => {
   await expect(page.getByText(/^This address is not https/)).toBeVisible();
   await expect(page.getByText('Works without a network: no: this address is not https')).toBeVisible();
   await expect(page.getByText(/^(The browser has|This browser cannot be asked)/)).toBeVisible();
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
 });

@@ -1,8 +1,8 @@
 // Writing by finger alone: from nothing to a file with a mend pressed, a departure accepted in writing, a reload in the middle;
 // and the page of what stands around the steps within the rules.
 import { readFile } from 'node:fs/promises';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
+import { violationsOf } from './page.ts';
 
 const rows = (page: Page): Locator => page.getByRole('grid', { name: 'Steps' }).getByRole('row');
 
@@ -103,8 +103,7 @@ test('source, start and policy are written and undone, and the page keeps to the
   await page.getByRole('button', { name: 'Add: State a surface' }).press('Enter');
   await page.getByLabel(/^How often the observer misses/).selectOption({ index: 1 });
   await expect(page.getByLabel(/^How far wearer and observer err/)).toHaveValue('low');
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect(wide).toBeLessThanOrEqual(0);
   await page.screenshot({ path: `.cache/screens/write-rules-${info.project.name}.png`, fullPage: true });

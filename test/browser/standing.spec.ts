@@ -30,5 +30,5 @@ test('what no draft can be of leaves the list of drafts standing', async ({ page
   await page.goto('/write');
   await expect(page.getByRole('button', { name: 'New doffing' })).toBeVisible();
   await page.goto('/write/odd');
-  await expect(page.getByRole('heading', { name: 'Not here' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'No such draft' })).toBeVisible();
 });

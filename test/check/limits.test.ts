@@ -63,7 +63,7 @@ describe('a procedure beyond every size', () => {
     expect(findings.some(({ mends }) => mends.length > 0)).toBe(true);
     // What is asked of the analysis afterwards is not refused for what mends and variants took.
     for (const { diagram } of analyses) expect(diagram.enough - diagram.work).toBe(LIMITS.exactWork);
-  });
+  }, 180_000);
 });
 
 test('what was left undone is said in words, with its agent', () => {

@@ -104,6 +104,44 @@ describe('draws', () => {
     );
   });
 
+  it('are the exact chance of each draw, whichever priors stand beside one another', () => {
+    const names = Object.keys(PRIORS);
+    const single = new Diagram(names.length);
+    const alone = drawColumns({
+      ...question(
+        single,
+        names.map((_, at) => single.event(at)),
+        names,
+      ),
+      draws: 30,
+    });
+    const prior = fc.nat(names.length - 1);
+    fc.assert(
+      fc.property(plans(), fc.array(prior, { minLength: 1, maxLength: 40 }), (plan, chosen) => {
+        const { diagram, ever } = propagate(plan);
+        const roots = [...ever].filter((node) => node >= FALSE);
+        const priors = plan.events.map((_, at) => chosen[at % chosen.length]!);
+        const columns = drawColumns({
+          ...question(
+            diagram,
+            roots,
+            priors.map((at) => names[at]!),
+          ),
+          draws: 30,
+        });
+        for (let draw = 0; draw < 30; draw += 1) {
+          const exact = chancesOf(
+            diagram,
+            roots,
+            priors.map((at) => alone[at]![draw]!),
+          );
+          columns.forEach((column, at) => expect(column[draw]).toBeCloseTo(exact[at]!, 12));
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   it('give the same for the same seed whatever else is drawn, so that plans can be paired', () => {
     const small = new Diagram(1);
     const large = new Diagram(4);

@@ -10,7 +10,7 @@ import { run } from '../../src/engine/reference.ts';
 import { knownOf } from '../../src/guide/effects.ts';
 import type { Known } from '../../src/guide/index.ts';
 import { excludedBy, NOTHING_KNOWN, suspectsOf, type Taint } from '../../src/guide/known.ts';
-import { suspectStep, worsened } from '../../src/guide/screen.ts';
+import { reachedAfter, suspectStep, worsened } from '../../src/guide/suspected.ts';
 import { files, procedureOf } from '../procedures/shelf.ts';
 import { procedures } from '../support/arbitraryProcedure.ts';
 import { beginWith, onward, press, readTo, scriptFor, SMALL } from './support.ts';
@@ -181,4 +181,24 @@ test('the live exit says what its record says: slips happened, steps seen, the r
     }),
     { numRuns: 25 },
   );
+});
+
+describe('the picture of an exit', () => {
+  const looking = readTo(beginWith(scriptFor(SMALL)), 'gloves-off/look');
+
+  test('is the plan’s while nothing was recorded', () => {
+    expect(reachedAfter(looking.state.core, 2)).toBeUndefined();
+  });
+
+  test('holds all that the list holds, as sure, and never less than the plan', () => {
+    const { core } = press(looking, { is: 'slip', event: 'gloves-off:wrong-grip' }).state;
+    const drawn = new Map(
+      reachedAfter(core, suspectStep(core))?.map(({ surface, needs }) => [surface, needs]),
+    );
+    const told = worsened(core) ?? [];
+    expect(told.some(({ needs }) => needs === 0)).toBe(true);
+    for (const { surface, needs } of told) expect(drawn.get(surface)).toBeLessThanOrEqual(needs);
+    const planned = suspectsOf(SMALL, suspectStep(core), NOTHING_KNOWN);
+    for (const { surface, needs } of planned) expect(drawn.get(surface)).toBeLessThanOrEqual(needs);
+  });
 });

@@ -86,7 +86,8 @@ describe('reading', () => {
       entry.kind === 'exit.line-confirmed' ? [entry.body.line] : [],
     );
     expect(new Set(answered).size).toBe(answered.length);
-    expect(run.state.core.ended).toEqual({ how: 'finished', deviations: 0, linesNotSeen: 0 });
+    expect(run.state.core.ended).toMatchObject({ how: 'finished', deviations: 0, linesNotSeen: 0 });
+    for (const { rows } of screen(run).large) expect(rows.join(' ')).toMatch(/^Exit ended \d\d:\d\d$/);
     expect(screen(run).outcome).toBe('no-deviation-seen');
     expect(screen(run).presses).toEqual(['note', 'emergency']);
     const late = press(run, { is: 'emergency', emergency: 'faint' });
@@ -436,6 +437,19 @@ describe('a donning', () => {
     expect(inside.stored.map(({ kind }) => kind)).toContain('room.entered');
     expect(screen(inside).line.kind).toBe('inside');
     expect(inside.state.core.deviations).toHaveLength(1);
+  });
+
+  test('writes with the way in what was read on the packs before, and nothing where nobody read it', () => {
+    const packs = [{ item: 'gown', size: 'L', lot: null }];
+    for (const [unit, items] of [
+      [{ wear, packs }, packs],
+      [{ wear }, []],
+    ] as const) {
+      const look = readTo(beginWith(scriptOf(setupOf(SMALL_DONNING, unit))), 'end/all-round');
+      const inside = press(look, { is: 'seen', reason: 'a drill' });
+      const way = inside.stored.find(({ kind }) => kind === 'room.entered');
+      expect(way?.body).toMatchObject({ items });
+    }
   });
 
   test('keeps the time in the suit, warns, and ends when the wearer is out', () => {

@@ -85,7 +85,9 @@ This page is made from the program's tables by \`npx vitest run test/guide -u\`.
 
 1. \`scriptOf(setup)\` makes a script from a procedure, the unit's screen, languages, product times and exposure plan.
 2. \`begin(script, people, mode, occasion)\` begins a drill with any procedure, or an exit only with an approval of this very text
-   that has not run out. A drill with a procedure that is not approved says so on every screen.
+   that has not run out. A drill with a procedure that is not approved says so on every screen. The page warns beforehand where steps need
+   an assistant and none is named, and where the wearer stands in another exit that has not ended, with the way there; an exit for real
+   begins with either only knowingly, which is recorded as a note of it.
 3. \`next(state, event)\` takes presses and what else happens; \`screenOf(state)\` says what stands large and for whom, what can be
    pressed, which times run or are owed, and what is suspect.
 4. \`replay(script, entries)\` rebuilds the exit from what was stored, exactly. Only what is volatile begins anew: entries on their
@@ -134,10 +136,18 @@ category: ${DEVIATIONS.map((id) => guide.deviations[id].toLowerCase()).join('; '
 What was recorded is put into the check's own conditions: a recorded slip is true, a visible slip of a step that was seen done as
 read is false, everything else stays open. A surface that nothing but what was recorded makes contaminated is shown as such; one that it takes
 more for is shown with how many unseen slips or circumstances it would take. What a deviation without a place touched is not known, and
-the screen says how many of those there are.
+the screen says how many of those there are. The picture beside the line shows the plan until something is recorded, and then what was recorded;
+nobody's seeing makes less of it. A key says what its patterns mean and which of the two it shows.
 
 Then the shell searches for another way on. It is offered with the number of slips and circumstances that it takes at least, as read and this way;
 the observer takes it, or says why not. Taken, it replaces what lies ahead and nothing of what was done.
+Where nothing better was found than the next step as written, or that could not be worked out, a notice over the line says so. The same
+notice names what of the body may be contaminated and points to the exposure plan behind the button for emergencies: where skin, mucosa or the
+clothes beneath are reached by what was recorded or with ${evidenceNumber('guide.exposure')} slip or circumstance more that nobody saw, and after a hand to the face or
+a tear whose place nobody recorded (${cited('guide.exposure')}). It names the card, and stays until
+one that fits was opened after that slip (eye, nose or mouth: its splash or touch; skin and clothes: theirs, or needle or cut; a tear
+without a place: those, or a tear's own), over a hand-over too, else to the end; no other card ends it. That a touch is treated as a
+splash would be is judgement. Once it was opened, 'no better way' is still said with the word that protected places may be contaminated.
 
 The observer does not enter the room and gives no hands-on help (${cited('emergency.observer-out')}). Who goes in is named by the unit's plan.
 
@@ -159,8 +169,8 @@ recorded.
 
 An entry is stored before the screen moves; until the store has said so, the screen shows that it is saving. A stop, an emergency and a time
 that is up do not wait. Where the store fails (a full device), the line stays, the screen says why, and it is tried again by itself; one press
-goes on unsaved, from then on without asking at each line, and what is not stored goes along with the next entry. A store that never
-answers is left behind by the same press. Entries are those of the journal (\`exit.*\`, \`room.*\`,
+goes on unsaved, from then on without asking at each line, and what is not stored goes along with the next entry. Where the
+store has not answered for two seconds (the house's own choice), the same press is offered and leaves it behind; before that it is not. Entries are those of the journal (\`exit.*\`, \`room.*\`,
 \`emergency.opened\`, \`note.added\`), with ids of people, never names.
 
 ## One tab

@@ -18,7 +18,13 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { isFresh } from '../../scripts/bundle.mjs';
 import { isInstalled } from '../../scripts/install.mjs';
-import { playwrightTotals, skippedNames, vitestTotals } from '../../scripts/reports.mjs';
+import {
+  playwrightFailures,
+  playwrightTotals,
+  skippedNames,
+  vitestFailures,
+  vitestTotals,
+} from '../../scripts/reports.mjs';
 import { ROOT } from './imports.ts';
 
 const house = mkdtempSync(join(tmpdir(), 'clone-'));
@@ -163,6 +169,27 @@ describe('totals', () => {
       'three',
     ]);
     expect(skippedNames(inHouse('none.json'))).toEqual([]);
+  });
+
+  test('a failed test is named, with the first line of what it said', () => {
+    const assertionResults = [
+      { status: 'passed', fullName: 'one' },
+      { status: 'failed', fullName: 'two', failureMessages: ['not 3\n  at line 9'] },
+      { status: 'failed', fullName: 'three' },
+    ];
+    expect(vitestFailures(report({ testResults: [{ status: 'failed', assertionResults }] }))).toEqual([
+      'two: not 3',
+      'three: ',
+    ]);
+    const run = (message: string) => ({ projectName: 'desk', results: [{ error: { message } }] });
+    const specs = [
+      { title: 'opens', ok: true, tests: [{ projectName: 'desk', results: [{}] }] },
+      { title: 'closes', ok: false, tests: [run('still open\nat once')] },
+    ];
+    const suites = [{ title: 'door.spec.ts', specs: [], suites: [{ title: 'door', specs }] }];
+    expect(playwrightFailures(report({ suites }))).toEqual(['door > closes (desk): still open']);
+    expect(vitestFailures(inHouse('none.json'))).toEqual([]);
+    expect(playwrightFailures(inHouse('none.json'))).toEqual([]);
   });
 
   test('no report is no total', () => {

@@ -131,6 +131,46 @@ describe('verify', () => {
     expect((await verify()).out).toContain('The snapshot of the view "room"');
   });
 
+  test('a snapshot that nobody can read: it is named, and views do without it', async () => {
+    await fill(here(), [device('desk').write('room.entered')]);
+    tamper(`insert into snapshot values ('room', ${roomView.version}, 1, 'x', '{no JSON')`);
+    expect(await report()).toMatchObject({ status: 1, falseSnapshots: ['room'] });
+    const store = await openJournal(here());
+    expect(await show(roomView, { journal: store, snapshots: store.snapshots })).toMatchObject({ since: 0 });
+    await store.close();
+  });
+
+  test('triggers: one that would act on what is yet to come, one that was changed, one that is gone', async () => {
+    await fill(here(), twentyEight());
+    expect(await report()).toMatchObject({ status: 0, damage: [] });
+    const db = new Database(file());
+    db.exec(`create trigger later after insert on entry begin update snapshot set state = '{}'; end;
+      drop trigger head_forward; drop trigger entry_follows;
+      create trigger entry_follows before insert on entry begin select 1; end`);
+    db.close();
+    expect(await report()).toMatchObject({
+      status: 1,
+      damage: [
+        "the trigger later is not one of the journal's",
+        "the trigger entry_follows is not one of the journal's",
+        'the trigger head_forward is missing',
+      ],
+    });
+    const { status, err } = await run(['journal', 'restore', file(), '--data', join(folder, 'other')]);
+    expect([status, existsSync(join(folder, 'other'))]).toEqual([1, false]);
+    expect(err).toContain('The database: the trigger later');
+  });
+
+  test('a view without an end in a table’s place is not read', async () => {
+    await fill(here(), twentyEight());
+    tamper(`alter table entry rename to other;
+      create view entry as with recursive r(n) as (select 1 union all select n + 1 from r)
+        select n as unit_number, 'a' as device, n as number, '' as hash, '' as unit_previous, '' as unit_hash, '' as text from r`);
+    const { status, err } = await verify();
+    expect(status).toBe(2);
+    expect(err).toContain('tables of the journal are not there');
+  });
+
   test.each([
     ['no folder', () => undefined, 'There is no journal'],
     ['another file', () => writeFileSync(join(folder, 'journal.sqlite'), 'hello '.repeat(999)), 'damaged'],
@@ -254,6 +294,16 @@ describe('backup and restore', () => {
     expect(existsSync(join(folder, 'other', 'journal.sqlite'))).toBe(false);
     expect((await run(['journal', 'restore', join(folder, 'none'), '--data', data()])).status).toBe(2);
   });
+});
+
+test('a body that was nested past all form ends an export with what is wrong, not with a fault', async () => {
+  await fill(here(), twentyEight());
+  const deep = `${'['.repeat(20_000)}${']'.repeat(20_000)}`;
+  tamper(`update entry set text = json_set(text, '$.body', json('{}')) where unit_number = 5;
+    update entry set text = replace(text, '"body":{}', '"body":{"a":${deep}}') where unit_number = 5`);
+  const { status, err } = await run(['journal', 'export', '--data', data()]);
+  expect(status).toBe(2);
+  expect(err).toContain('entry 5 cannot be read');
 });
 
 test('export prints every entry as a line, without what somebody typed', async () => {

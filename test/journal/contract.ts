@@ -170,6 +170,15 @@ export function journalContract(name: string, place: () => Promise<Place>, lasts
         await refused([device('desk').writeAny('health.sealed', open)], { code: 'body-wrong' });
       });
 
+      test('what its device marked as withheld itself, in any version, with the right hash', async () => {
+        const kind = 'exit.question-answered';
+        const marked = device('desk').write(kind, { ...BODIES[kind], answer: 'withheld' });
+        await refused([marked], { code: 'body-wrong', index: 0, number: 1 });
+        const [first] = notes(1) as [Entry];
+        const later = device('desk', undefined, first).writeAny(kind, { answer: 'withheld', more: 1 }, 9);
+        await refused([first, later], { code: 'body-wrong', index: 1, number: 2 });
+      });
+
       test('another unit', async () => {
         await store.append(notes(1));
         const [other] = notes(1, device('tablet-1', 'elsewhere')) as [Entry];

@@ -1,5 +1,6 @@
 // Journals written by earlier releases are read by this one: the files as those left them, never touched since. A release
-// that changes a schema adds a fixture of its own and leaves the others as they are. The second has ways in of both versions.
+// that changes a schema adds a fixture of its own and leaves the others as they are. The second has ways in of both versions,
+// the third beginnings of exits.
 import { copyFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -37,6 +38,17 @@ const FIXTURES = [
     inside: ['p-5t8w', 'p-7c4v'],
     stages: { 'suit-doffing': { '1': 'retired' } },
     conflicts: ['wrong-stage', 'wrong-stage'],
+  },
+  {
+    name: 'version-3',
+    head: {
+      number: 31,
+      hash: '74bfc0a891d596a90a5860ad6f905ad6dea7a64de2ba9b7a7f51f1fbd03d1a69',
+    },
+    unknown: [],
+    inside: ['p-5t8w', 'p-2d9h'],
+    stages: { 'suit-doffing': { '1': 'approved' } },
+    conflicts: ['never-changed', 'wrong-stage', 'wrong-stage'],
   },
 ] as const;
 
@@ -85,7 +97,7 @@ describe.each(FIXTURES)('$name', ({ name, head, unknown, inside, stages, conflic
       const entries = await store.read(1);
       expect(roomNow(fold(roomView, entries)).inside.map(({ person }) => person)).toEqual(inside);
       const { procedures, conflicts } = fold(versionsView, entries);
-      for (const [procedure, versions] of Object.entries(stages))
+      for (const [procedure, versions] of Object.entries<Readonly<Record<string, string>>>(stages))
         for (const [version, stage] of Object.entries(versions))
           expect(procedures[procedure]?.[version]?.stage).toBe(stage);
       expect(conflicts.map(({ code }) => code)).toEqual(refused);

@@ -48,6 +48,7 @@ export const BODIES: Bodies = {
     wearer: 'p-3k7m',
     observer: 'p-9x2q',
     assistants: [],
+    kind: 'doffing',
   },
   'exit.line-shown': LINE,
   'exit.line-confirmed': { ...LINE, means: 'pedal' },

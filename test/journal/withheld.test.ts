@@ -57,6 +57,17 @@ describe('a device’s store', () => {
   });
 });
 
+test('a mark that a device hashed itself is no answer: an audit says so, where it was stored before this release', async () => {
+  const store = memoryStore();
+  const pen = device('tablet-1');
+  const entries = [...notes(1, pen), pen.write(KIND, { ...BODIES[KIND], answer: 'withheld' })];
+  await store.append(entries, { received: true });
+  expect((await audit(store, {})).flaws).toMatchObject([{ code: 'body-wrong', number: 2 }]);
+  // A device that read it before goes on.
+  expect((await audit(store, { received: true })).flaws).toEqual([]);
+  await store.close();
+});
+
 describe('guessing', () => {
   /** Each answer tried in place of the mark, as somebody would who has the rest and the hash. */
   const guessed = (entry: Entry): readonly string[] =>

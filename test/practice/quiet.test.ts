@@ -69,7 +69,7 @@ describe('a departure', () => {
   test('is the same for every agent', () => {
     const procedure = without(RESPIRATOR_GOWN, 'rub-inner', 'look', 'rub-helper');
     const both = (['enveloped', 'non-enveloped'] as const).map((agent) =>
-      departures(compile(procedure, agent)),
+      departures(compile({ ...procedure }, agent)),
     );
     expect(both[0]).toHaveLength(3);
     expect(both[1]).toEqual(both[0]);

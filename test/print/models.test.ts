@@ -145,6 +145,19 @@ describe('larkmoor', () => {
       expect(texts).toContain(words.surface(procedure, one.surface));
   });
 
+  test('the dossier says of an accepted departure whether the check finds it', () => {
+    const accepted = checked('larkmoor-suit-doffing-v2.yaml').procedure.accepted.map(
+      ({ finding }) => finding,
+    );
+    expect(accepted).toEqual(['practice.boot-covers-before-garment', 'practice.clean-and-dirty-chair-apart']);
+    const texts = textsOf(paper('larkmoor-suit-doffing-v2.yaml', 'dossier').blocks);
+    expect(texts).toContain('Boot covers before the garment');
+    expect(texts.filter((one) => one.endsWith('(not found by this check)'))).toHaveLength(1);
+    expect(
+      texts.some((one) => one.includes('clean chair') && one.endsWith('(not found by this check)')),
+    ).toBe(true);
+  });
+
   test('a date is printed where it is given, and only there', () => {
     const words = wordsFor('en');
     const dated = printModel(checked(LARKMOOR), { kind: 'card', words, date: '2026-03-31' });

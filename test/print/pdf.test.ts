@@ -16,6 +16,7 @@ import { checked, NAMES, paper, procedureNamed } from './shelf.ts';
 
 const LARKMOOR = 'larkmoor-suit-doffing.yaml';
 const LONGEST = 'national-n95-coverall-doffing.yaml';
+const SHORT = 'everyday-example-2-doffing.yaml';
 
 const hasPoppler = spawnSync('pdftotext', ['-v']).status === 0;
 if (!hasPoppler)
@@ -212,6 +213,20 @@ describe.runIf(hasPoppler)('long words of the file', () => {
   });
 });
 
+test.runIf(hasPoppler)('a title as long as a chapter leaves room for the steps on a card', async () => {
+  const base = procedureNamed(SHORT);
+  const verdict = verifyProcedure(
+    { ...base, title: 'Never ending '.repeat(400) },
+    { mends: false, variants: false },
+  );
+  const bytes = await pdfOf(printModel(verdict, { kind: 'card', words: wordsFor('en') }), 'a4');
+  const sheets = sheetsIn(bytes);
+  expect(sheets).toHaveLength(1);
+  expectInside(sheets, 'card');
+  expectApart(sheets);
+  for (const sentence of sentencesOf(base, 'card', 'en')) expect(textIn(bytes)).toContain(sentence);
+});
+
 describe.runIf(hasPoppler)('cards', () => {
   test.each(PAPERS)('no word lies across a cut (%s)', async (size) => {
     for (const name of [LARKMOOR, LONGEST])
@@ -222,6 +237,51 @@ describe.runIf(hasPoppler)('cards', () => {
         expect(card.filter(({ x }) => x[0] < middle && x[1] > middle)).toEqual([]);
         expect(card.filter(({ y }) => y[0] < half && y[1] > half)).toEqual([]);
       }
+  });
+});
+
+/** How many steps stand on each page of a chart, found by their sentences in their order. */
+function stepsByPage(bytes: Uint8Array, name: string, language: string): readonly number[] {
+  const pages = poppler('pdftotext', bytes, ['-raw'], ['-']).split('\f').slice(0, -1).map(bare);
+  const counts = pages.map(() => 0);
+  let [page, from] = [0, 0];
+  for (const sentence of sentencesOf(procedureNamed(name), 'chart', language)) {
+    while (!(pages[page] ?? sentence).includes(sentence, from)) [page, from] = [page + 1, 0];
+    from = (pages[page] ?? '').indexOf(sentence, from) + sentence.length;
+    counts[page] = (counts[page] ?? 0) + 1;
+  }
+  return counts;
+}
+
+/** Points from the top to the foot of a printed word at ten points. */
+const TEN_POINTS = 13.7;
+
+describe.runIf(hasPoppler)('wall charts', () => {
+  describe.each(LANGUAGES)('%s', (language) => {
+    test.each([
+      [LARKMOOR, 'a4', 4],
+      [LARKMOOR, 'letter', 5],
+      [LONGEST, 'letter', 6],
+    ] as const)('%s on %s: steps are shared out over few pages', async (name, size, most) => {
+      const counts = stepsByPage(await pdfOf(paper(name, 'chart', language), size), name, language);
+      expect(counts.length).toBeLessThanOrEqual(most);
+      // The head leaves the first page less room; nowhere a row or the cautions alone.
+      const [first = 0, ...others] = counts;
+      expect(first).toBeGreaterThanOrEqual(3);
+      expect(Math.min(...others)).toBeGreaterThanOrEqual(Math.floor(Math.max(...others) / 2));
+    });
+  });
+
+  test('words grow where there is room for them, and a short procedure keeps to one page', async () => {
+    const sheets = sheetsIn(await pdfOf(paper(LARKMOOR, 'chart'), 'a4'));
+    const sizes = sheets.flatMap(({ words }) =>
+      words.filter(({ text }) => text === 'Clean').map(({ y }) => y[1] - y[0]),
+    );
+    expect(sizes.length).toBeGreaterThan(5);
+    // All of one size.
+    expect(Math.max(...sizes) - Math.min(...sizes)).toBeLessThan(0.1);
+    expect(Math.min(...sizes)).toBeGreaterThan(1.1 * TEN_POINTS);
+    expect(sheetsIn(await pdfOf(paper(SHORT, 'chart'), 'letter'))).toHaveLength(1);
   });
 });
 

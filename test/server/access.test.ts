@@ -71,6 +71,13 @@ describe.each(ROUTE_NAMES.filter(isClosed))('%s', (name) => {
   });
 });
 
+test('a device that was taken out is told so, whoever has signed in on it', async () => {
+  const both = client(server.port, new Map([...people.get('observer')!.cookies, ...revoked.cookies]));
+  for (const name of ['read-device', 'append-entries'] as const)
+    expect(await refusal(both, name)).toBe('401 device-revoked');
+  expect(await refusal(both, 'list-accounts')).toBe('403 not-allowed');
+});
+
 /** Who may is not refused for it; without a body most routes then ask for one. */
 async function allowed(one: Client, name: RouteName): Promise<void> {
   const route: Route = ROUTES[name];

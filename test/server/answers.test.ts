@@ -10,7 +10,7 @@ import { START_STATE, type SyncState } from '../../src/sync/state.ts';
 import { take, type Wire } from '../../src/sync/exchange.ts';
 import { verdictOf } from '../journal/contract.ts';
 import { BODIES, device, notes } from '../journal/samples.ts';
-import { type Client, lead, person, type Running, start, tablet } from './harness.ts';
+import { type Client, client, lead, person, type Running, start, tablet } from './harness.ts';
 
 const KIND = 'exit.question-answered';
 const UNIT = 'larkmoor-isolation';
@@ -55,6 +55,15 @@ test.each(ROLES)('as %s, signed in and as a device', async (role) => {
   }
 });
 
+test('a device reads as what it is, whoever is signed in on it: what it reads stays there', async () => {
+  const both = (one: Client, other: Client): Client =>
+    client(server.port, new Map([...one.cookies, ...other.cookies]));
+  const stores = (await tablet(server, desk, 'stores')).client;
+  expect((await answerFor(both(stores, desk))).body.answer).toBe('withheld');
+  const keeper = await person(server, desk, 'stores');
+  expect((await answerFor(both(anteroom.client, keeper))).body.answer).toBe('yes');
+});
+
 test('a tablet of stores reads all of it, and its chains hold', async () => {
   const { client: stores, device: id } = await tablet(server, desk, 'stores');
   const store = memoryStore();
@@ -96,5 +105,14 @@ test('the journal itself keeps it, and takes no entry with the mark for one', as
   expect(await other.refused('append-entries', { body: { entries: [marked] } })).toMatchObject({
     code: 'hash-wrong',
   });
+  const hidden = device(id, UNIT).write(KIND, { ...BODIES[KIND], answer: 'withheld' });
+  const told = device(id, UNIT).write('exit.started');
+  expect(await other.refused('append-entries', { body: { entries: [hidden] } })).toMatchObject({
+    code: 'body-wrong',
+    todo: 'keep-and-tell-lead',
+    index: 0,
+    number: 1,
+  });
+  await other.call('append-entries', { body: { entries: [told] } });
   expect((await verdictOf(server.context.journal)).flaws).toEqual([]);
 });

@@ -54,7 +54,7 @@ test('occupational health writes and reads', async () => {
 test('nothing of a record lies open: not in the journal, not in its file, not in the log, not in the counts', async () => {
   await sealOne();
   const [row] = await server.context.journal.read(1, { device: 'server-health' });
-  expect(JSON.stringify(row)).not.toMatch(/3k7m|384|MONDAY|follow-up-day/);
+  expect(JSON.stringify(row)).not.toMatch(/3k7m|Tenths|:384|MONDAY|follow-up-day/);
   for (const name of ['journal.sqlite', 'journal.sqlite-wal', 'unit.sqlite'])
     expect(readFileSync(join(server.folder, name)).includes('MONDAY-MARK')).toBe(false);
   const counts = server.context.metrics.text([]);
@@ -178,8 +178,17 @@ describe('who reads is recorded', () => {
     expect((await doctor.call('list-health-readings', { query: { from: 3 } })).readings).toHaveLength(1);
     const rows = await server.context.journal.read(1, { device: 'server-reads' });
     expect(rows).toHaveLength(3);
-    expect(JSON.stringify(rows)).not.toMatch(/384|MONDAY|follow-up-day/);
+    expect(JSON.stringify(rows)).not.toMatch(/Tenths|:384|MONDAY|follow-up-day/);
     expect((await verdictOf(server.context.journal)).flaws).toEqual([]);
+  });
+
+  test('one record is read alone, and no other is noted', async () => {
+    for (let day = 1; day <= 3; day += 1) await sealOne({ ...RECORD, record: { day } });
+    const one = await doctor.call('read-health-records', { body: { ...WHY, from: 2, most: 1 } });
+    expect(one).toMatchObject({ records: [{ number: 2, record: { day: 2 } }], next: 3, more: true });
+    expect((await doctor.call('list-health-readings')).readings).toMatchObject([{ records: [2] }]);
+    const refused = await doctor.refused('read-health-records', { body: { ...WHY, most: 201 } });
+    expect(refused).toMatchObject({ code: 'wrong-shape', where: ['most'] });
   });
 
   test('where that cannot be stored the record is not shown', async () => {

@@ -260,16 +260,27 @@ describe('text', () => {
     expect(server.log()).not.toContain('alert(1)');
   });
 
-  test.each(['line\nbreak', 'tab\there', '\u001b[31mred', '\u202Ereversed', '\u0000', '\ud800', '   '])(
-    'that steers a terminal or turns text around is no name: %j',
-    async (text) => {
-      for (const [name, body] of [
-        ['create-account', { name: text, role: 'reader' }],
-        ['offer-pairing', { label: text, role: 'observer' }],
-      ] as const)
-        expect(await desk.refused(name, { body })).toMatchObject({ code: 'wrong-shape' });
-    },
-  );
+  test.each([
+    'line\nbreak',
+    'tab\there',
+    '\u001b[31mred',
+    '\u202Ereversed',
+    '\u0000',
+    '\ud800',
+    '   ',
+    'line\u2028break',
+    'le\u200bad',
+    'le\u00adad',
+    '\u3164',
+    '\u200d',
+    'tag\u{e0041}',
+  ])('that steers a terminal, turns text around or is not seen is no name: %j', async (text) => {
+    for (const [name, body] of [
+      ['create-account', { name: text, role: 'reader' }],
+      ['offer-pairing', { label: text, role: 'observer' }],
+    ] as const)
+      expect(await desk.refused(name, { body })).toMatchObject({ code: 'wrong-shape' });
+  });
 
   test.each(["' or 1=1 --", "'; drop table account; --", '@account', '?', '$1'])(
     'that would be SQL elsewhere: %j',

@@ -87,7 +87,7 @@ describe('starting and stopping', () => {
   test('shows where it is and the code for the lead, stops at SIGTERM, and begins where it was', async () => {
     const first = await start({});
     expect(first.out()).toContain('(this machine only');
-    expect(first.out()).toContain(`/#setup=${first.code}`);
+    expect(first.out()).toContain(`/unit#setup=${first.code}`);
     const desk = client(first.port);
     await desk.call('create-unit', create(first.code));
     first.signal('SIGTERM');
@@ -104,6 +104,8 @@ describe('starting and stopping', () => {
     const desk = client(port);
     await desk.call('create-unit', create(code));
     const offer = await desk.call('offer-pairing', { body: { label: 'Tablet', role: 'observer' } });
+    // The page with the field for it, which fills it in.
+    expect(offer.address).toMatch(new RegExp(`/device#pair=${offer.code}$`));
     const anteroom = client(port);
     const { device: id } = await anteroom.call('pair', { body: { code: offer.code } });
     const body = JSON.stringify({ entries: notes(3, device(id, 'larkmoor-isolation')) });
@@ -130,6 +132,26 @@ describe('starting and stopping', () => {
     expect((await client(again.port, anteroom.cookies).call('read-device')).head.number).toBe(3);
     // The log was brought into the file when it stopped; nothing is left beside it but what was opened anew.
     expect(statSync(join(folder, 'journal.sqlite')).size).toBeGreaterThan(4096);
+  });
+
+  test('the records without their journal: it says so, and begins none anew', async () => {
+    const first = await start({ demo: true });
+    first.signal('SIGTERM');
+    await first.ended;
+    for (const end of ['', '-wal', '-shm']) rmSync(join(folder, `journal.sqlite${end}`), { force: true });
+    const { status, err } = await failing({ data: folder });
+    expect(status).toBe(2);
+    expect(err).toMatch(/records are of unit larkmoor-isolation, but the journal is empty/);
+  });
+
+  test('records that are damaged are named', async () => {
+    const first = await start({ demo: true });
+    first.signal('SIGTERM');
+    await first.ended;
+    writeFileSync(join(folder, 'unit.sqlite'), 'no database');
+    const { status, err } = await failing({ data: folder });
+    expect(status).toBe(2);
+    expect(err).toContain('unit.sqlite: ');
   });
 
   test('the demonstration is one flag, marked invented, and its passwords are in no log', async () => {

@@ -1,5 +1,6 @@
 // Sessions, other people's pages and guessing: what a thief of tokens or codes may try. A clock that can be turned shows the
 // ends of sessions and codes.
+import { connect } from 'node:net';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { device, type Device, notes } from '../journal/samples.ts';
 import { type Client, client, LEAD, lead, person, type Running, start, tablet } from './harness.ts';
@@ -128,6 +129,29 @@ describe('guessing', () => {
     expect(last).toBe('too-many');
   });
 
+  test('a code to pair a device again is void once the device is taken out', async () => {
+    const { device: id } = await tablet(server, desk);
+    const { code } = await desk.call('offer-pairing', {
+      body: { label: 'Again', role: 'observer', device: id },
+    });
+    await desk.call('revoke-device', { params: { device: id }, body: { reason: 'Stolen.' } });
+    expect(await client(server.port).refused('pair', { body: { code } })).toMatchObject({
+      code: 'code-wrong',
+    });
+  });
+
+  test('codes of somebody whose account was closed are void, others are not', async () => {
+    const other = await person(server, desk, 'lead');
+    const offer = { body: { label: 'Tablet', role: 'lead' } } as const;
+    const theirs = await other.call('offer-pairing', offer);
+    const mine = await desk.call('offer-pairing', offer);
+    const { account } = await other.call('read-session');
+    await desk.call('change-account', { params: { account: account.id }, body: { disabled: true } });
+    const one = client(server.port);
+    expect(await one.refused('pair', { body: { code: theirs.code } })).toMatchObject({ code: 'code-wrong' });
+    await one.call('pair', { body: { code: mine.code } });
+  });
+
   test('two tablets with one code: one is paired', async () => {
     const { code } = await desk.call('offer-pairing', { body: { label: 'Tablet', role: 'observer' } });
     const answers = await Promise.all(
@@ -153,5 +177,21 @@ describe('guessing', () => {
     expect(await again.call('pair', { body: { code } })).toMatchObject({ device: id, head: { number: 3 } });
     await again.call('append-entries', { body: { entries: [next] } });
     expect(await anteroom.refused('read-device')).toMatchObject({ code: 'not-paired' });
+  });
+  test('what a device was still sending when it was taken out is not stored', async () => {
+    const { client: anteroom, device: id } = await tablet(server, desk);
+    const body = JSON.stringify({ entries: notes(1, device(id, 'larkmoor-isolation')) });
+    const cookie = [...anteroom.cookies].map(([key, value]) => `${key}=${value}`).join('; ');
+    const socket = connect(server.port, '127.0.0.1');
+    const answered = new Promise<string>((resolve) => socket.once('data', (part) => resolve(String(part))));
+    socket.write(
+      `POST /api/entries HTTP/1.1\r\nHost: 127.0.0.1\r\nCookie: ${cookie}\r\nContent-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body.slice(0, 20)}`,
+    );
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    await desk.call('revoke-device', { params: { device: id }, body: { reason: 'Stolen.' } });
+    socket.write(body.slice(20));
+    expect(await answered).toMatch(/^HTTP\/1\.1 401 [\s\S]*device-revoked/);
+    socket.destroy();
+    expect(await server.context.journal.read(1, { device: id })).toEqual([]);
   });
 });

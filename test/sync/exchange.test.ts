@@ -8,6 +8,7 @@ import type { Store } from '../../src/journal/port.ts';
 import { accountOf } from '../../src/sync/account.ts';
 import { type Ends, restored, take, writtenBy } from '../../src/sync/exchange.ts';
 import { START_STATE, type SyncState } from '../../src/sync/state.ts';
+import { heldBack, statusOf } from '../../src/sync/status.ts';
 import { nextStep } from '../../src/sync/step.ts';
 import { device as writer } from '../journal/samples.ts';
 import { type BadWire, badWire, FAULTS, type Fault, type ModelServer, modelServer } from './model.ts';
@@ -186,6 +187,33 @@ describe('whatever happens to the messages', () => {
       { numRuns: 150 },
     );
   });
+});
+
+test('a page that starts while the server is away counts what the server has not acknowledged, and nothing else', async () => {
+  const server = modelServer();
+  const clock = { now: 0 };
+  const [one, two] = NAMES.map((name) => side(name, server, clock)) as [Side, Side];
+  await one.write(35);
+  await settle([one, two]);
+  await one.write(3);
+  await one.restart();
+  await one.step('request');
+  const status = statusOf(one.state(), await writtenBy(one.store, one.name));
+  expect(status).toEqual({ is: 'waiting', count: 3, reached: false });
+  expect(heldBack(status)).toBe(3);
+  await settle([one, two]);
+  expect(heldBack(statusOf(one.state(), 38))).toBe(0);
+});
+
+test('it holds what the server acknowledged though nothing was read back behind it', async () => {
+  const server = modelServer();
+  const one = side('tablet-1', server, { now: 0 });
+  await one.write(4);
+  await one.step('none');
+  await one.step('none');
+  expect(one.state().acknowledged).toBe(4);
+  await one.restart();
+  expect(one.state()).toMatchObject({ acknowledged: 4, runs: [], met: false });
 });
 
 test('a backup that has grown past what was read is noticed, and read from the beginning', async () => {

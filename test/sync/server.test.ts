@@ -55,9 +55,13 @@ async function sideOf(ahead = 0) {
   let now = 0;
   return {
     device,
+    client: joined.client,
     pen: writer(device),
     store,
     state: () => state,
+    reload: async (): Promise<void> => {
+      state = await restored(ends);
+    },
     /** Steps with these faults, then without, until nothing is to be done. */
     run: async (faults: readonly Fault[] = []): Promise<void> => {
       for (let at = 0; at < 100; at += 1) {
@@ -147,4 +151,21 @@ test('an entry that its role may not send stops there, and what stands before it
     count: 2,
     refused: { code: 'kind-not-allowed', todo: 'ask-lead', number: 3 },
   });
+});
+
+test('taken out and paired again under its id as a lead’s, it goes on and sends the rest', async () => {
+  const side = await sideOf();
+  const kinds = ['note.added', 'departure.accepted', 'exit.started'] as const;
+  await side.store.append(kinds.map((kind) => side.pen.write(kind)));
+  await side.run();
+  expect(side.state()).toMatchObject({ acknowledged: 1, refused: { code: 'kind-not-allowed', number: 2 } });
+  const { device } = side;
+  await chief.call('revoke-device', { params: { device }, body: { reason: 'Another role (invented).' } });
+  const offer = { label: 'Tablet in the anteroom', role: 'lead', device } as const;
+  const { code } = await chief.call('offer-pairing', { body: offer });
+  expect(await side.client.call('pair', { body: { code } })).toMatchObject({ device, role: 'lead' });
+  await side.reload();
+  await side.run();
+  expect(statusOf(side.state(), 3)).toMatchObject({ is: 'sent' });
+  expect(side.state().acknowledged).toBe(3);
 });

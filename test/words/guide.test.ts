@@ -23,6 +23,7 @@ import {
 } from '../../src/domain/guiding.ts';
 import { evidence } from '../../src/evidence/index.ts';
 import { type GuideWords, PRESS_NAMES } from '../../src/words/guide.ts';
+import { countedIn } from '../../src/words/guideLabels.ts';
 import { LANGUAGES, wordsFor } from '../../src/words/index.ts';
 import { faultIn, FOREIGN } from './languages.ts';
 
@@ -33,6 +34,25 @@ const ASKED: { readonly [Name in keyof GuideWords]?: (words: GuideWords) => read
   unsaved: ({ unsaved }) => [unsaved(1), unsaved(3)],
   holdWhy: ({ holdWhy }) => [holdWhy(2, '40 %')],
   offer: ({ offer }) => [offer('2', '3')],
+  labels: (words) => labelsIn(words),
+};
+
+/** Every text of a table in a table, its places filled; each key with its path. */
+function saidIn(value: unknown, path: string): readonly (readonly [path: string, text: string])[] {
+  if (typeof value === 'string') return [[path, value]];
+  if (typeof value === 'function')
+    return [[path, (value as (...places: readonly string[]) => string)('123', '456', '789')]];
+  return Object.entries(value as object).flatMap(([key, inner]) => saidIn(inner, `${path}.${key}`));
+}
+const labelsIn = ({ labels }: GuideWords): readonly string[] =>
+  saidIn(labels, 'labels').map(([, text]) => text);
+
+/** Of labels with more than one place. */
+const PLACES: Readonly<Record<string, number>> = {
+  'labels.line.tooLow': 3,
+  'labels.line.step': 2,
+  'labels.suspects.exposed': 2,
+  'labels.suspects.alsoOthers': 2,
 };
 
 const flat = (value: unknown): readonly string[] =>
@@ -40,11 +60,10 @@ const flat = (value: unknown): readonly string[] =>
 
 /** Every text of a table. */
 const textsIn = (words: GuideWords): readonly string[] =>
-  Object.entries(words).flatMap(([name, value]) =>
-    typeof value === 'function'
-      ? (ASKED[name as keyof GuideWords]?.(words) ?? [`no example of ${name}`])
-      : flat(value),
-  );
+  Object.entries(words).flatMap(([name, value]) => {
+    const asked = ASKED[name as keyof GuideWords]?.(words);
+    return asked ?? (typeof value === 'function' ? [`no example of ${name}`] : flat(value));
+  });
 
 const GAPS = /undefined|null|NaN|\[object|[{}]| {2}/;
 /** What may never be said of a person or a thing. */
@@ -93,6 +112,41 @@ describe.each(LANGUAGES)('%s', (language) => {
 test.each(FOREIGN)('%s is said in its own grammar', (language) => {
   const texts = textsIn(wordsFor(language).guide).filter((text) => !text.startsWith('STOP'));
   expect(texts.flatMap((text) => faultIn(language, text.replaceAll(' ...', '')) ?? [])).toEqual([]);
+});
+
+describe('labels around the lines', () => {
+  const english = saidIn(wordsFor('en').guide.labels, 'labels');
+
+  test.each(FOREIGN)('%s: each is there, and none is left in English', (language) => {
+    const said = saidIn(wordsFor(language).guide.labels, 'labels');
+    expect(said.map(([path]) => path)).toEqual(english.map(([path]) => path));
+    const same = said.filter(([, text], at) => text === english[at]?.[1]);
+    // Signs without a word are often those of English.
+    expect(same.filter(([, text]) => /\p{L}/u.test(text))).toEqual([]);
+  });
+
+  test.each(LANGUAGES)('%s: every place of a label is filled', (language) => {
+    const { labels } = wordsFor(language).guide;
+    for (const [path, text] of saidIn(labels, 'labels')) {
+      const places = PLACES[path] ?? (/123/.test(text) ? 1 : 0);
+      expect([path, (text.match(/123|456|789/g) ?? []).length]).toEqual([path, places]);
+    }
+  });
+
+  test('French has a space before a colon, and quotation marks of its own', () => {
+    const { line } = wordsFor('fr').guide.labels;
+    expect(line.colon('Réponse')).toBe('Réponse\u00A0:');
+    expect(line.spoken('Fait.')).toBe('«\u00A0Fait.\u00A0»');
+  });
+
+  test.each(LANGUAGES)('%s: one and several are counted apart', (language) => {
+    const { labels } = wordsFor(language).guide;
+    for (const counted of [labels.suspects.unseen, labels.offer.heading, labels.offer.changed]) {
+      expect(countedIn(counted, 1)).toContain('1');
+      expect(countedIn(counted, 3)).toContain('3');
+      expect(countedIn(counted, 1).replace('1', '3')).not.toBe(countedIn(counted, 3));
+    }
+  });
 });
 
 test('every emergency has actions, each with its record, and ends with a report', () => {

@@ -16,6 +16,7 @@ describe('chances', () => {
     [0.123_4, '12 % (judgement)'],
     [1e-9, '< 0.0001 % (judgement)'],
     [0.999_9, '> 99 % (judgement)'],
+    [0.995, '> 99 % (judgement)'],
     [1, '100 % (judgement)'],
   ])('%d is %s', (chance, said) => {
     expect(words.chance(chance, 'judgement')).toBe(said);

@@ -1,15 +1,23 @@
 // What is said of an order that was found and of one thing in place of another: whole sentences in every language, with as
-// many digits as it takes to tell two figures apart, and no verdict. A sample is held to the letter in golden/: a
+// many digits as the figures bear, and no verdict. A sample is held to the letter in golden/: a
 // changed golden file is a changed wording, to be read before it is updated (-u).
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Measure } from '../../src/check/finding.ts';
 import type { Procedure } from '../../src/domain/procedure.ts';
 import { STEP_CHANGES } from '../../src/order/changes.ts';
-import { type Choice, CHOICE_KINDS, FIGURES, OUTCOMES, searchOrder } from '../../src/order/index.ts';
+import {
+  type Choice,
+  CHOICE_KINDS,
+  type Difference,
+  FIGURES,
+  OUTCOMES,
+  searchOrder,
+} from '../../src/order/index.ts';
 import { REWRITINGS, substitute } from '../../src/order/substitute.ts';
-import { checkOverrides, LANGUAGES, type Refusal, wordsFor } from '../../src/words/index.ts';
-import { durationsIn, percentsIn } from '../../src/words/numbers.ts';
+import { capital } from '../../src/words/capital.ts';
+import { checkOverrides, LANGUAGES, type Refusal, type Words, wordsFor } from '../../src/words/index.ts';
+import { durations, percentsIn } from '../../src/words/numbers.ts';
 import { procedureOf } from '../procedures/shelf.ts';
 import { faultIn, FOREIGN } from './languages.ts';
 import { VERDICT, whole } from './whole.ts';
@@ -70,6 +78,23 @@ const MEASURE: Measure = {
 };
 const AFTER: Measure = { ...MEASURE, open: [0, 0, 0, 0], chance: [0.011204, 0.4, 0.3, 0], seconds: 240.2 };
 
+/** Two figures that read alike and differ, falling. */
+const ALIKE: readonly Difference[] = [
+  { figure: 'chance.skin', from: 0.018_862, to: 0.018_861 },
+  { figure: 'seconds', from: 240.2, to: 240 },
+];
+
+/** Not proved by so little that no two digits show it. */
+const closeProofs = ({ order }: Words): readonly string[] =>
+  ALIKE.map(({ figure, from, to }) =>
+    order.proof({
+      proved: false,
+      kept: false,
+      gap: { figure, from: to, to: from },
+      explored: { scenes: 1, tried: 1, dropped: 0 },
+    }),
+  );
+
 describe.each(LANGUAGES)('%s', (language) => {
   const words = wordsFor(language);
   const { order } = words;
@@ -88,6 +113,9 @@ describe.each(LANGUAGES)('%s', (language) => {
     ...choicesOf(SUIT).map((choice) => order.choice(SUIT, choice)),
     // With and without a gap, in counts, chances and times.
     ...proofs.filter((_, at) => [0, 1, 6, 11, 12].includes(at)),
+    ...closeProofs(words),
+    ...ALIKE.map((one) => `${capital(order.difference(one))}.`),
+    ...order.figures(MEASURE, AFTER).flatMap(({ slight }) => (slight ? `${capital(slight)}.` : [])),
     ...REWRITINGS.map(order.rewriting),
     order.kept(true),
     order.kept(false),
@@ -135,15 +163,18 @@ describe.each(LANGUAGES)('%s', (language) => {
     }
   });
 
-  test('figures say what rests on judgement, and two that differ read differently', () => {
+  test('figures say what rests on judgement; two that differ read differently, or say by less than what', () => {
     const figures = order.figures(MEASURE, AFTER);
     expect(figures.map(({ figure }) => figure)).toEqual(FIGURES);
     expect(new Set(figures.map(({ name }) => name)).size).toBe(FIGURES.length);
-    for (const { figure, before, after, turn, status } of figures) {
-      expect(before === after).toBe(turn === 'same');
+    for (const { figure, before, after, turn, slight, status } of figures) {
+      expect(before === after && slight === undefined).toBe(turn === 'same');
       expect(status === undefined).toBe(!/chance|seconds/.test(figure));
     }
     const turned = figures.filter(({ turn }) => turn !== 'same').map(({ figure, turn }) => [figure, turn]);
+    expect(figures.filter(({ slight }) => slight !== undefined).map(({ figure }) => figure)).toEqual([
+      'chance.mucosa',
+    ]);
     expect(turned).toEqual([
       ['open.skin', 'better'],
       ['chance.mucosa', 'worse'],
@@ -158,8 +189,11 @@ describe.each(LANGUAGES)('%s', (language) => {
 });
 
 test.each(FOREIGN)('%s: no English, no broken grammar', (language) => {
-  const { order } = wordsFor(language);
+  const words = wordsFor(language);
+  const { order } = words;
   const texts = [
+    ...closeProofs(words),
+    ...ALIKE.map(order.difference),
     ...choicesOf(SUIT).map((choice) => order.choice(SUIT, choice)),
     ...FOUND.flatMap((found) => [
       ...found.choices.map((choice) => order.choice(found.procedure, choice)),
@@ -184,9 +218,15 @@ test.each(FOREIGN)('%s: no English, no broken grammar', (language) => {
 describe('English', () => {
   const { order } = wordsFor('en');
 
-  test('a small difference shows the digits that make it one', () => {
+  test('a difference that two digits do not show is said in words', () => {
     expect(order.difference({ figure: 'chance.mucosa', from: 0.010996, to: 0.011204 })).toBe(
-      'the chance of reaching mucosa rises from 1.10 % to 1.12 % (judgement)',
+      'the chance of reaching mucosa rises by less than 0.1 percentage points and, rounded, is 1.1 % both times (judgement)',
+    );
+    expect(order.difference({ figure: 'seconds', from: 240.2, to: 240 })).toBe(
+      'the time falls by less than 1 s and, rounded, is 4 min 00 s both times (judgement)',
+    );
+    expect(order.difference({ figure: 'chance.skin', from: 0.011, to: 0.02 })).toBe(
+      'the chance of reaching skin rises from 1.1 % to 2.0 % (judgement)',
     );
     expect(order.difference({ figure: 'seconds', from: 250, to: 150 })).toBe(
       'the time falls from 4 min 10 s to 2 min 30 s (judgement)',
@@ -199,7 +239,7 @@ describe('English', () => {
   test('what goes first is said with what would go before it', () => {
     const [choice] = choicesOf(SUIT);
     expect(choice && order.choice(SUIT, choice)).toBe(
-      'Remove the apron before removing the outer gloves, because the other way round the chance of reaching mucosa rises from 1.10 % to 1.12 % (judgement).',
+      'Remove the apron before removing the outer gloves, because the other way round the chance of reaching mucosa rises by less than 0.1 percentage points and, rounded, is 1.1 % both times (judgement).',
     );
   });
 });
@@ -216,41 +256,75 @@ test.each(LANGUAGES)('%s: two steps that are named alike are told apart by numbe
 });
 
 describe('two figures', () => {
-  const percents = percentsIn('en', ' ');
-  // What lies below is no chance that any table holds.
-  const share = fc.oneof(fc.constant(0), fc.double({ min: 1e-11, max: 1, noNaN: true }));
+  const percents = percentsIn('en', ' ', (size) => size);
+  const share = fc.oneof(
+    fc.constantFrom(0, 1),
+    fc.double({ min: 0, max: 1, noNaN: true }),
+    // Small ones and large ones as often as those between.
+    fc.double({ min: 1, max: 9, noNaN: true }).map((power) => 10 ** -power),
+    fc.double({ min: 2, max: 9, noNaN: true }).map((power) => 1 - 10 ** -power),
+  );
+
+  /** The number that a reader takes it for; what lies beyond a bound counts as just beyond it. */
+  const read = (text: string): number => {
+    const value = Number(text.replace(/[^\d.]/g, ''));
+    return text.startsWith('<') ? value / 2 : text.startsWith('>') ? value + 0.5 : value;
+  };
 
   test.each([
     [0.011, 0.012, '1.1 %', '1.2 %'],
     [0.01, 0.011, '1.0 %', '1.1 %'],
-    [0.0996, 0.1004, '9.96 %', '10.04 %'],
-    [0.999, 0.9995, '99.90 %', '99.95 %'],
-    [0, 0.02, '0 %', '2.0 %'],
     [0.5, 1, '50 %', '100 %'],
-    [1e-9, 5e-9, '0.0000001 %', '0.0000005 %'],
+    [0, 0.02, '0 %', '2.0 %'],
+    [0, 1e-9, '0 %', '< 0.0001 %'],
+    [0.995, 1, '> 99 %', '100 %'],
   ])('%d and %d', (from, to, before, after) => {
     expect(percents(from, to)).toEqual([before, after]);
   });
 
-  test('whatever differs enough to count reads differently, and nothing reads as 0 % or 100 % that is not', () => {
+  test.each([
+    [0.018_861, 0.018_862, '1.9 %', '0.1'],
+    [0.0996, 0.1004, '10 %', '1'],
+    [0.000_101, 0.000_103, '0.010 %', '0.001'],
+    [0.999, 0.9995, '> 99 %', '1'],
+    [1e-9, 5e-9, '< 0.0001 %', '0.0001'],
+  ])('%d and %d read alike, and say by less than what they differ', (from, to, both, within) => {
+    expect(percents(from, to)).toEqual([both, both, within]);
+    expect(percents(to, from)).toEqual([both, both, within]);
+  });
+
+  test('a bound is written as the language writes numbers', () => {
+    expect(percentsIn('fr', '\u00a0', (size) => size)(0.018_861, 0.018_862)).toEqual([
+      '1,9\u00a0%',
+      '1,9\u00a0%',
+      '0,1',
+    ]);
+  });
+
+  test('two digits at most, never in the other order, and never alike without a bound that holds', () => {
     fc.assert(
       fc.property(share, share, (from, to) => {
-        const [before, after] = percents(from, to);
-        if (Math.abs(from - to) > 1e-9) expect(before).not.toBe(after);
+        const [before, after, within] = percents(from, to);
         for (const [value, text] of [
           [from, before],
           [to, after],
         ] as const) {
-          if (value > 0) expect(text).not.toMatch(/^0(\.0+)? %$/);
-          if (value < 1) expect(text).not.toMatch(/^100/);
+          expect(text.replace(/^[<>] /, '')).toMatch(/^(0|0\.0*[1-9]\d?|[1-9](\.\d)?|[1-9]\d|100) %$/);
+          expect([text === '0 %', text === '100 %']).toEqual([value === 0, value === 1]);
         }
+        if (from < to) expect(read(before)).toBeLessThanOrEqual(read(after));
+        if (from > to) expect(read(before)).toBeGreaterThanOrEqual(read(after));
+        expect(within === undefined).toBe(from === to || before !== after);
+        if (within !== undefined) expect(Math.abs(from - to) * 100).toBeLessThanOrEqual(Number(within));
       }),
+      { numRuns: 2000 },
     );
   });
 
-  test('times that round to the same second show what is beyond it', () => {
-    expect(durationsIn('en')(240, 240.2)).toEqual(['240.0 s', '240.2 s']);
-    expect(durationsIn('fr')(240, 250)).toEqual(['4 min 00 s', '4 min 10 s']);
+  test('times are told to the second, and by less than one where that is alike', () => {
+    expect(durations(240, 240.2)).toEqual(['4 min 00 s', '4 min 00 s', '1 s']);
+    expect(durations(240, 250)).toEqual(['4 min 00 s', '4 min 10 s']);
+    expect(durations(240, 240)).toEqual(['4 min 00 s', '4 min 00 s']);
   });
 });
 

@@ -7,13 +7,18 @@ export { instant, slug };
 
 export const role = z.enum(ROLES);
 
-/** Nothing that steers a terminal, breaks a line or turns text around: names are shown in lists. */
+/**
+ * Nothing that steers a terminal, breaks a line, turns text around or is not seen: names are shown in lists, and typed. Joiners
+ * belong to words of some scripts, and U+FE0F to signs in colour.
+ */
 export const line = z
   .string()
   .trim()
   .min(1)
   .max(120)
-  .regex(/^[^\p{Cc}\p{Bidi_Control}\p{Surrogate}]*$/u);
+  .regex(
+    /^(?=.*[\p{L}\p{N}\p{P}\p{S}])(?:\u200c|\u200d|\ufe0f|[^\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}\p{Surrogate}\p{Default_Ignorable_Code_Point}])*$/u,
+  );
 
 export const label = line.max(80);
 

@@ -28,6 +28,8 @@ export const pairing = z.strictObject({
   /** To be typed on the tablet: eight letters and digits. */
   code: z.string(),
   endsAt: instant,
+  /** How long it is good, whatever the clock says of whoever shows it. */
+  seconds: z.int().min(0),
   /** Where the tablet goes, with the code behind the #, which browsers do not send. */
   address: z.string(),
   /** The address as a QR code: an SVG image. */

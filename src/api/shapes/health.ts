@@ -5,6 +5,9 @@ import { READING_REASONS } from '../../journal/kinds/unit.ts';
 import { personId } from '../../journal/kinds/values.ts';
 import { instant, slug } from './common.ts';
 
+/** Of one answer. */
+export const MOST_RECORDS = 200;
+
 const content = z
   .custom<PlainObject>(isPlainObject)
   .meta({ type: 'object', description: 'Integers, text, lists and objects, 16 deep; no fractions.' });
@@ -28,6 +31,8 @@ export const healthReading = z.strictObject({
   person: personId.optional(),
   /** Number of the first record to read; 1 for the beginning. */
   from: z.int().min(1).optional(),
+  /** As many records at most, so that one can be read alone. */
+  most: z.int().min(1).max(MOST_RECORDS).optional(),
 });
 
 export const readingsQuery = z.strictObject({

@@ -3,12 +3,13 @@ import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { Link, useLocation } from 'wouter';
 import { type Diagnostic, describeDiagnostic } from '../../language/index.ts';
-import { type Entry, LIBRARY, OPENED_ID, useOpened } from '../library.ts';
+import { type Entry, LIBRARY, useOpened } from '../library.ts';
+import { namesOf } from '../model/choiceNames.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { words } from '../words.ts';
 import { asCopy, fromNothing, fromText } from './model/draft.ts';
 import { Chooser } from './parts.tsx';
-import { drafts, useDraft, useDraftIds } from './store/useDrafts.ts';
+import { begunAt, drafts, useDraft, useDraftIds } from './store/useDrafts.ts';
 
 /** Far above any procedure; larger files are something else. */
 const MOST_BYTES = 2_000_000;
@@ -17,7 +18,8 @@ function DraftLine({ id }: { readonly id: string }) {
   const state = useDraft(id);
   const [sure, ask] = useState(false);
   if (!state) return null;
-  const { title, kind, steps } = state.history.present.procedure;
+  const { done, procedure } = state.history.present;
+  const { title, kind, version, steps } = procedure;
   return (
     <li className="procedure draft-line">
       <h3>
@@ -25,9 +27,13 @@ function DraftLine({ id }: { readonly id: string }) {
       </h3>
       <p className="tags">
         <span className="badge">{words.kind(kind)}</span>
+        {version !== '' && <span className="badge">version {version}</span>}
         <span className="badge">
           {steps.length} {steps.length === 1 ? 'step' : 'steps'}
         </span>
+      </p>
+      <p className="quiet">
+        Begun {begunAt(id).toLocaleString()}. Last: {done}.
       </p>
       <p className="actions">
         {!sure && (
@@ -105,10 +111,7 @@ function FromCopy({ begin }: Pick<ReturnType<typeof useBegin>, 'begin'>) {
     <Chooser
       label="From a copy of"
       press="Copy"
-      choices={all.map(({ id, title }) => ({
-        value: id,
-        name: id === OPENED_ID ? `${title} (opened from this machine)` : title,
-      }))}
+      choices={[...namesOf(all)].map(([value, name]) => ({ value, name }))}
       take={(id) => {
         const entry = all.find((one) => one.id === id);
         if (entry) begin(entry.text, entry.fileName, true);

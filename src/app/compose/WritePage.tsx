@@ -6,7 +6,7 @@ import { costOfProcedure } from '../../costing/cost.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
 import { donningFor } from '../library.ts';
-import { NotFound } from '../pages/NotFound.tsx';
+import { NoDraft } from '../pages/NotFound.tsx';
 import { useLanding } from '../parts/useLanding.ts';
 import { PrintPanel } from '../print/PrintPanel.tsx';
 import { useTitle } from '../parts/useTitle.ts';
@@ -226,7 +226,7 @@ function Draft({
   readonly state: DraftState;
 }) {
   const draft = state.history.present.procedure;
-  const checked = useChecked(draft);
+  const checked = useChecked(id, draft);
   const edit = useCallback<Editing['edit']>(
     (procedure, done, merge) =>
       drafts.apply(id, { do: 'edit', procedure, done, ...(merge === undefined ? {} : { merge }) }),
@@ -254,7 +254,11 @@ function Draft({
       <Status draft={draft} checked={checked} kept={state.kept} />
       <CommentsLost />
       <PrintPanel
-        printable={{ text: textOf(draft), approval: { is: 'draft' }, donning: donningFor(draft.donning) }}
+        printable={() => ({
+          text: textOf(draft),
+          approval: { is: 'draft' },
+          donning: donningFor(draft.donning),
+        })}
       />
       <nav className="tabs write-tabs" aria-label="Views of this draft">
         {VIEWS.map((one) => (
@@ -275,6 +279,6 @@ function Draft({
 
 export function WritePage({ id, view }: { readonly id: string; readonly view: string }) {
   const state = useDraft(id);
-  if (!state) return <NotFound what="This draft" />;
+  if (!state) return <NoDraft />;
   return <Draft key={id} id={id} view={view} state={state} />;
 }

@@ -31,8 +31,8 @@ function grouped(judged: Judged | undefined, shown: readonly Shown[]) {
   return { byStep, general: shown.filter((one) => !beside.has(one)) };
 }
 
-export function useChecked(draft: Procedure): Checked {
-  const check = useEditCheck(draft);
+export function useChecked(id: string, draft: Procedure): Checked {
+  const check = useEditCheck(id, draft);
   const { judged } = check;
   return useMemo(() => {
     const choice = choiceOf(draft);

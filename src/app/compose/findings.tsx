@@ -1,10 +1,11 @@
 // The findings of a draft with their routes in sentences and the mends that were tried, each applied with one press.
+import { useRef } from 'react';
 import { Button } from 'react-aria-components';
 import type { Edit } from '../../check/edit.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import type { Shown } from '../model/findings.ts';
 import { SeverityBadge } from '../parts/Badge.tsx';
-import { useLanding } from '../parts/useLanding.ts';
+import { landOn } from '../parts/useLanding.ts';
 import { words } from '../words.ts';
 
 interface CardProps {
@@ -100,12 +101,13 @@ interface FindingsProps extends Omit<CardProps, 'shown'> {
 
 /** The first, which is the worst, is open to be read. */
 export function Findings({ findings, title, none, apply, ...rest }: FindingsProps) {
-  const { place, land } = useLanding<HTMLHeadingElement>();
+  const place = useRef<HTMLHeadingElement>(null);
   const mend =
     apply &&
     ((edit: Edit, sentence: string) => {
       apply(edit, sentence);
-      land();
+      // A mend may leave out the very step, and its findings with it: then the list of steps goes on.
+      landOn(() => place.current ?? document.querySelector<HTMLElement>('[role="grid"]'));
     });
   return (
     <section className="draft-findings">

@@ -2,6 +2,7 @@
 // them.
 import { type ReactNode, useId, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { Labelled } from '../parts/Labelled.tsx';
 
 export interface Choice {
   readonly value: string;
@@ -17,25 +18,26 @@ interface SelectProps {
   readonly none?: string;
   /** Long names, a line of its own. */
   readonly long?: boolean;
+  readonly hint?: ReactNode;
 }
 
 /** One of a list. A value that is not among the choices is shown all the same. */
-export function Select({ label, value, choices, set, none, long = false }: SelectProps) {
-  const id = useId();
+export function Select({ label, value, choices, set, none, long = false, hint }: SelectProps) {
   const missing = value !== '' && !choices.some((choice) => choice.value === value);
   return (
-    <div className={long ? 'field long' : 'field'}>
-      <label htmlFor={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => set(event.target.value)}>
-        {none !== undefined && <option value="">{none}</option>}
-        {missing && <option value={value}>{value.replaceAll('-', ' ')}</option>}
-        {choices.map((choice) => (
-          <option key={choice.value} value={choice.value}>
-            {choice.name}
-          </option>
-        ))}
-      </select>
-    </div>
+    <Labelled label={label} long={long} hint={hint}>
+      {(tied) => (
+        <select {...tied} value={value} onChange={(event) => set(event.target.value)}>
+          {none !== undefined && <option value="">{none}</option>}
+          {missing && <option value={value}>{value.replaceAll('-', ' ')}</option>}
+          {choices.map((choice) => (
+            <option key={choice.value} value={choice.value}>
+              {choice.name}
+            </option>
+          ))}
+        </select>
+      )}
+    </Labelled>
   );
 }
 
@@ -95,23 +97,18 @@ interface TextProps {
 }
 
 export function TextLine({ label, value, set, long = false, hint }: TextProps) {
-  const id = useId();
   // Undo in these is the draft's own.
-  const shared = { id, value, 'data-draft': true, ...(hint ? { 'aria-describedby': `${id}-hint` } : {}) };
+  const shared = { value, 'data-draft': true };
   return (
-    <div className={long ? 'field long' : 'field'}>
-      <label htmlFor={id}>{label}</label>
-      {long ? (
-        <textarea {...shared} rows={2} onChange={(event) => set(event.target.value)} />
-      ) : (
-        <input {...shared} type="text" onChange={(event) => set(event.target.value)} />
-      )}
-      {hint && (
-        <span id={`${id}-hint`} className="quiet">
-          {hint}
-        </span>
-      )}
-    </div>
+    <Labelled label={label} hint={hint} long={long}>
+      {(tied) =>
+        long ? (
+          <textarea {...tied} {...shared} rows={2} onChange={(event) => set(event.target.value)} />
+        ) : (
+          <input {...tied} {...shared} type="text" onChange={(event) => set(event.target.value)} />
+        )
+      }
+    </Labelled>
   );
 }
 
@@ -124,24 +121,24 @@ interface NameProps {
 
 /** A name of the file, changed when the field is left or Enter is pressed; Escape gives the old one back. */
 export function NameLine({ label, value, rename }: NameProps) {
-  const id = useId();
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        key={value}
-        type="text"
-        defaultValue={value.replaceAll('-', ' ')}
-        onBlur={(event) => {
-          rename(event.target.value);
-          event.target.value = value.replaceAll('-', ' ');
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
-          if (event.key === 'Escape') event.currentTarget.value = value.replaceAll('-', ' ');
-        }}
-      />
-    </div>
+    <Labelled label={label}>
+      {(tied) => (
+        <input
+          {...tied}
+          key={value}
+          type="text"
+          defaultValue={value.replaceAll('-', ' ')}
+          onBlur={(event) => {
+            rename(event.target.value);
+            event.target.value = value.replaceAll('-', ' ');
+          }}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') event.currentTarget.blur();
+            if (event.key === 'Escape') event.currentTarget.value = value.replaceAll('-', ' ');
+          }}
+        />
+      )}
+    </Labelled>
   );
 }

@@ -4,6 +4,7 @@ import { type RefObject, useRef, useState } from 'react';
 import { Confirm } from '../parts/Confirm.tsx';
 import { Select, TextLine } from '../compose/parts.tsx';
 import { type Member, memberText } from '../../versions/staff.ts';
+import { useBar } from './useBar.ts';
 import { book, nameThisUnit, newPersonId, unitNamed, useBook } from './useBook.ts';
 
 const INITIALS = /^\p{Lu}{1,4}$/u;
@@ -24,6 +25,7 @@ function AddMember({
 }) {
   const state = useBook();
   const named = unitNamed(state);
+  const bar = useBar('staff.listed');
   const [unit, setUnit] = useState('');
   const [role, setRole] = useState('');
   const [initials, setInitials] = useState('');
@@ -62,10 +64,11 @@ function AddMember({
           title="Add to the staff list"
           sentence={`The journal will say that somebody with the role “${role.trim()}” and the initials ${initials} belongs to ${named?.title ?? unit.trim()}.`}
           isDisabled={missing !== undefined}
+          bar={bar}
           write={write}
           then={then}
         />
-        <output className="quiet">{missing}</output>
+        <output className="quiet">{bar ? '' : missing}</output>
       </p>
     </div>
   );
@@ -80,10 +83,20 @@ export const membersOf = (staff: Readonly<Record<string, Member>>): readonly Mem
 function Add({ open, summary }: { readonly open: boolean; readonly summary: string }) {
   const { staff } = useBook();
   const [last, setLast] = useState('');
+  // Whoever has begun to list people lists more of them: it closes when they close it.
+  const [chosen, choose] = useState<boolean>();
+  const isOpen = chosen ?? open;
   const told = useRef<HTMLOutputElement>(null);
   return (
     <>
-      <details className="not-listed" open={open}>
+      <details
+        className="not-listed"
+        open={isOpen}
+        onInput={() => choose(true)}
+        onToggle={({ currentTarget }) => {
+          if (currentTarget.open !== isOpen) choose(currentTarget.open);
+        }}
+      >
         <summary>{summary}</summary>
         <AddMember added={setLast} then={told} />
       </details>

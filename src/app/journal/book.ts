@@ -4,6 +4,7 @@ import type { Plain } from '../../journal/canonical.ts';
 import type { Accepted, Head } from '../../journal/entry.ts';
 import { headOf, nextEntry, START } from '../../journal/entry.ts';
 import { fold, pages, type View } from '../../journal/fold.ts';
+import type { Role } from '../../api/roles.ts';
 import { type Bodies, type KindName, KINDS } from '../../journal/kinds/index.ts';
 import { versionOf } from '../../journal/kinds/kind.ts';
 import { type Acknowledged, LAST, type Store } from '../../journal/port.ts';
@@ -13,6 +14,7 @@ import { type VersionsState, versionsView } from '../../journal/views/versions.t
 import { type LanguagesState, languagesView } from '../../versions/languages.ts';
 import { type StaffState, staffView } from '../../versions/staff.ts';
 import { type TextsState, textsView } from '../../versions/texts.ts';
+import { barOf, NotOfRole } from './roleLimit.ts';
 
 export interface BookState {
   readonly is: 'opening' | 'ready' | 'failed';
@@ -47,7 +49,10 @@ export interface Book {
   readonly subscribe: (listener: () => void) => () => void;
   /** Opens the store where it is not open yet, and takes in what was written since. Never throws: see the state. */
   readonly refresh: () => Promise<void>;
-  /** Returns when the entries are stored. Throws a JournalError, or a NoLonger where they do not fit any more. */
+  /**
+   * Returns when the entries are stored. Throws a JournalError, a NoLonger where they do not fit any more, or a NotOfRole where
+   * one of them is not this device's to write.
+   */
   readonly write: (writing: Writing) => Promise<readonly Acknowledged[]>;
   /** The store itself, to verify and export. */
   readonly store: () => Promise<Store>;
@@ -58,6 +63,8 @@ export interface BookSettings {
   readonly device: string;
   /** The unit's id for a journal without an entry. */
   readonly unit: () => string;
+  /** What this device is paired as, now; undefined on a device alone. */
+  readonly role?: () => Role | undefined;
   readonly now: () => Date;
   /** Told after something was written here. */
   readonly written: () => void;
@@ -144,7 +151,14 @@ export function createBook(settings: BookSettings): Book {
     set(next.is === 'ready' && next === state ? state : { ...next, is: 'ready', why: '' });
   };
 
+  const refuseOthers = (entries: readonly ToWrite[]): void => {
+    const role = settings.role?.();
+    const bar = entries.map(({ kind }) => barOf(role, kind)).find((why) => why !== undefined);
+    if (bar !== undefined) throw new NotOfRole(bar);
+  };
+
   const append = async ({ by, entries, fits }: Writing): Promise<readonly Acknowledged[]> => {
+    refuseOthers(entries);
     const [to, unit] = [await store(), state.unit ?? settings.unit()];
     await takeIn();
     if (fits && !fits(state)) throw new NoLonger();

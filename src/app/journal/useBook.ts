@@ -2,6 +2,7 @@
 import { useSyncExternalStore } from 'react';
 import { openIndexedDb } from '../../journal/adapters/indexedDb.ts';
 import { personIdFrom } from '../../versions/naming.ts';
+import { roleHere } from '../sync/paired.ts';
 import { type BookState, createBook } from './book.ts';
 import { deviceId, keptIn, nameUnit, type Unit, unitOf } from './device.ts';
 
@@ -22,6 +23,7 @@ export const book = createBook({
   open: async () => openIndexedDb(),
   device: DEVICE,
   unit: () => unitOf(kept)?.id ?? 'unit',
+  role: roleHere,
   now: () => new Date(),
   written: () => {
     askToKeep();

@@ -6,6 +6,7 @@ import { memberText } from '../../versions/staff.ts';
 import { isDay } from '../../versions/days.ts';
 import { type Language, languageOf, unusedWording, type Words, wordsFor } from '../../words/index.ts';
 import { useCheck } from '../check/client.ts';
+import { useBar } from '../journal/useBar.ts';
 import { book, useBook } from '../journal/useBook.ts';
 import { NotListed, Who } from '../journal/Who.tsx';
 import { LIBRARY, questionFor } from '../library.ts';
@@ -96,6 +97,7 @@ interface SignProps {
 
 function SignOff({ language, trust, rows, today }: SignProps) {
   const { staff, is } = useBook();
+  const bar = useBar('language.signed-off');
   const [who, setWho] = useState('');
   const [native, setNative] = useState(false);
   const [read, setRead] = useState(false);
@@ -137,9 +139,10 @@ function SignOff({ language, trust, rows, today }: SignProps) {
           title={`Sign ${english} off`}
           sentence={`The journal will say that ${memberText(staff, who)}, a clinician who speaks ${english} natively, signed off its ${rows} rows of wording ${trust.wording.slice(0, 12)} on ${on}.`}
           isDisabled={is !== 'ready' || missing !== undefined}
+          bar={bar}
           write={write}
         />
-        <output className="quiet">{missing}</output>
+        <output className="quiet">{bar ? '' : missing}</output>
       </p>
     </section>
   );

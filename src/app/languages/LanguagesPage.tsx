@@ -96,8 +96,8 @@ export function LanguagesPage() {
       <p className="lead">
         Steps, findings, mends, routes and comparisons are said in each of these. All were made by machine;
         each counts as such until a clinician who speaks it natively has read every sentence and signed it
-        off. The labels and buttons of these pages, and what is wrong with a file, are in English in every
-        language.
+        off. What stands on the screens of an exit is said in it too. The labels and buttons of the other
+        pages, and what is wrong with a file, are in English in every language.
       </p>
       <Opening />
       <h2>How far each may be trusted</h2>

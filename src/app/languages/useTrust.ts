@@ -29,6 +29,10 @@ export interface Trust {
   readonly note: readonly string[];
 }
 
+/** Of the language that every other was made from a screen has nothing to warn of; of it too it is told who signed it off. */
+export const isWarnedOf = (language: Language, { state }: Pick<Trust, 'state'>): boolean =>
+  language !== 'en' || state.is !== 'machine-made';
+
 /** The same outside of a page's drawing. */
 export function trustIn(
   language: Language,

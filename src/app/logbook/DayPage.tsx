@@ -14,6 +14,7 @@ import { Tick } from '../parts/Choices.tsx';
 import { Scroll } from '../parts/Scroll.tsx';
 import { today } from '../today.ts';
 import { ASKED_TOLD, LOG, ROLE_NAMES } from './labels.ts';
+import { procedureTitle } from '../model/titles.ts';
 import { asked, type Asking, clock, itemsText, lasting, localOf, roomName, wornText } from './model.ts';
 import { Typed } from './parts.tsx';
 import { roomsIn } from './SignIn.tsx';
@@ -66,6 +67,7 @@ interface RowProps {
 }
 
 function Row({ stay, stays, signs, staff, ids, now }: RowProps) {
+  const { texts } = useBook();
   const { entered, left, observers, limit, items, undone, drill, writtenIn, writtenOut } = stay;
   const named = (person: string | null): string =>
     ids && person !== null ? `${memberText(staff, person)} ${person}` : memberText(staff, person);
@@ -86,7 +88,11 @@ function Row({ stay, stays, signs, staff, ids, now }: RowProps) {
         {inside === null ? '' : lasting(inside)}
         {limit && <span className="quiet"> of {limit.minutes} min</span>}
       </td>
-      <td>{[wornText(stay), itemsText(items)].filter((part) => part !== '').join('; ')}</td>
+      <td>
+        {[wornText(stay, (one) => procedureTitle(one, texts)), itemsText(items)]
+          .filter((part) => part !== '')
+          .join('; ')}
+      </td>
       <td>
         {observers.map(({ observer, from }) => `${named(observer)} from ${clock(from, now)}`).join('; ')}
       </td>
@@ -173,7 +179,7 @@ export function DayPage({ stays }: { readonly stays: readonly Stay[] }) {
             <tbody>
               {shown.map((stay) => (
                 <Row
-                  key={stay.visit}
+                  key={`${stay.visit} ${stay.entered}`}
                   stay={stay}
                   stays={stays}
                   signs={signs.filter(({ visit }) => visit === stay.visit)}

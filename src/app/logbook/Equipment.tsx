@@ -32,11 +32,14 @@ function useApproved(): readonly Version[] {
   );
 }
 
-/** What its wearer wears, in words; nothing where the file is not at hand. */
-function itemsIn({ procedure, text }: Version): readonly string[] {
-  const read = text === undefined ? undefined : readProcedure(text, procedure).procedure;
+/** What the wearer of a procedure wears or puts on, in words; nothing where the file is not at hand. */
+export function itemsIn(text: string | undefined, fileName: string): readonly string[] {
+  const read = text === undefined ? undefined : readProcedure(text, fileName).procedure;
   const wearer = read?.people.find(({ role }) => role === 'wearer');
-  return [...new Set(wearer?.wears ?? [])].map((item) => words.item(item));
+  if (!read || !wearer) return [];
+  const steps = read.steps.filter(({ action, who }) => action === 'put-on' && who === wearer.id);
+  const items = [...wearer.wears, ...steps.flatMap((step) => step.items)];
+  return [...new Set(items)].map((item) => words.item(item));
 }
 
 export interface Equipped {
@@ -80,7 +83,7 @@ function ItemRow({ row, number, known, set }: RowProps) {
   );
 }
 
-function Rows({ items, known, set }: RowsProps) {
+export function ItemRows({ items, known, set }: RowsProps) {
   return (
     <details className="log-items">
       <summary>{LOG.forms.items}</summary>
@@ -108,7 +111,7 @@ export function Equipment({ equipped, set, sizes }: EquipmentProps) {
   const approved = useApproved();
   const { worn, ensemble, items } = equipped;
   const chosen = approved.find(({ content }) => content === worn?.content);
-  const known = useMemo(() => new Set(chosen ? itemsIn(chosen) : []), [chosen]);
+  const known = useMemo(() => new Set(chosen ? itemsIn(chosen.text, chosen.procedure) : []), [chosen]);
   const choose = (content: string): void => {
     const version = approved.find((one) => one.content === content);
     if (!version) {
@@ -116,7 +119,7 @@ export function Equipment({ equipped, set, sizes }: EquipmentProps) {
       return;
     }
     const named = new Map(items.map((row) => [row.item, row]));
-    const fresh = itemsIn(version).map(
+    const fresh = itemsIn(version.text, version.procedure).map(
       (item): ItemTyped => named.get(item) ?? { item, size: sizes.get(item) ?? '', lot: '' },
     );
     const kept = items.filter((row) => (row.size !== '' || row.lot !== '') && !fresh.includes(row));
@@ -147,7 +150,7 @@ export function Equipment({ equipped, set, sizes }: EquipmentProps) {
           set={(typed) => set({ ...equipped, ensemble: typed })}
         />
       </div>
-      <Rows items={items} known={known} set={(rows) => set({ ...equipped, items: rows })} />
+      <ItemRows items={items} known={known} set={(rows) => set({ ...equipped, items: rows })} />
     </>
   );
 }

@@ -79,6 +79,7 @@ export function SignIn({ stays }: { readonly stays: readonly Stay[] }) {
     <EntryForm
       title={LOG.acts.in}
       press={LOG.acts.in}
+      kind="room.entered"
       listsAbove
       entry={(now) => {
         const typed = { person, role, room, ...equipped, observer, limit, drill, when };

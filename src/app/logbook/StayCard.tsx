@@ -2,16 +2,14 @@
 import { Link } from 'wouter';
 import { leftOfLimit, type Sign } from '../../journal/views/signs.ts';
 import { observerOf, type Stay } from '../../journal/views/stay.ts';
-import { memberText, type StaffState } from '../../versions/staff.ts';
+import { initialsOf, memberText, type StaffState } from '../../versions/staff.ts';
+import { useBook } from '../journal/useBook.ts';
+import { procedureTitle } from '../model/titles.ts';
 import { LOG, NO_ROLE, ROLE_NAMES } from './labels.ts';
 import { clock, itemsText, lasting, wornText } from './model.ts';
 import { Signs } from './Signs.tsx';
 
 export const roleText = ({ role }: Stay): string => (role === null ? NO_ROLE : ROLE_NAMES[role]);
-
-/** 'IL': large; the id of somebody who was never listed here. */
-const initialsOf = (staff: StaffState, person: string): string =>
-  (Object.hasOwn(staff, person) ? staff[person]?.initials : undefined) ?? person;
 
 interface CardProps {
   readonly stay: Stay;
@@ -34,8 +32,9 @@ function Limit({ stay, now }: { readonly stay: Stay; readonly now: number }) {
 
 /** What was written afterwards, and what was put right. */
 export function History({ stay, staff, now }: Pick<CardProps, 'stay' | 'staff' | 'now'>) {
-  const { writtenIn, writtenOut, corrections, observers } = stay;
+  const { writtenIn, writtenOut, corrections, observers, guided } = stay;
   const late = [
+    ...(guided === null ? [] : [LOG.guided]),
     ...(writtenIn?.late ? [`In: late entry, written ${clock(writtenIn.at, now)}. ${writtenIn.late}`] : []),
     ...(writtenOut?.late
       ? [`Out: late entry, written ${clock(writtenOut.at, now)}. ${writtenOut.late}`]
@@ -61,7 +60,8 @@ export function History({ stay, staff, now }: Pick<CardProps, 'stay' | 'staff' |
 export function StayCard({ stay, stays, signs, staff, now }: CardProps) {
   const { visit, person, entered, items, drill } = stay;
   const observer = observerOf(stay);
-  const worn = wornText(stay);
+  const { texts } = useBook();
+  const worn = wornText(stay, (one) => procedureTitle(one, texts));
   const [who, role] = [memberText(staff, person), roleText(stay)];
   return (
     <li className="log-card" aria-label={`${who}, ${role}`}>

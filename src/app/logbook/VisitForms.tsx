@@ -35,11 +35,12 @@ interface VisitProps {
 interface Exits {
   /** Of this person, the last that was begun since they went in, and has ended. */
   readonly ended?: ExitHead | undefined;
-  /** The donning read aloud that this visit began with, while it goes on. */
+  /** The donning read aloud that this visit began with, or the exit by which it is known, while it goes on. */
   readonly open?: ExitHead | undefined;
 }
 
-function useExits({ visit, person, entered, exit }: Stay): Exits {
+function useExits({ visit, person, entered, exit, guided }: Stay): Exits {
+  const begunWith = guided ?? visit;
   const [found, setFound] = useState<Exits>({});
   useEffect(() => {
     let current = true;
@@ -49,7 +50,7 @@ function useExits({ visit, person, entered, exit }: Stay): Exits {
           .filter((head) => head.wearer === person && head.ended !== null && head.at >= (entered ?? ''))
           .filter((head) => head.exit !== exit)
           .toSorted((a, b) => b.from - a.from);
-        const own = Object.hasOwn(exits, visit) ? exits[visit] : undefined;
+        const own = Object.hasOwn(exits, begunWith) ? exits[begunWith] : undefined;
         if (current) setFound({ ended: theirs[0], open: own?.ended === null ? own : undefined });
       },
       () => undefined,
@@ -57,7 +58,7 @@ function useExits({ visit, person, entered, exit }: Stay): Exits {
     return () => {
       current = false;
     };
-  }, [visit, person, entered, exit]);
+  }, [begunWith, person, entered, exit]);
   return found;
 }
 
@@ -91,6 +92,7 @@ export function SignOut({ stay }: VisitProps) {
     <EntryForm
       title={LOG.acts.out}
       press={LOG.acts.out}
+      kind="room.left"
       entry={(at) => {
         const linked = goesWith && exit ? exit.exit : null;
         const body = leftOf(stay, { asked, exit: linked, when }, at);
@@ -99,7 +101,7 @@ export function SignOut({ stay }: VisitProps) {
     >
       {open && (
         <output className="log-sign">
-          ▲ {LOG.open(words.guide.presses.leave)}{' '}
+          ▲ {stay.guided === null ? LOG.open(words.guide.presses.leave) : LOG.guidedOpen}{' '}
           <Link href={`/guide/${open.exit}`} className="inline-link">
             {LOG.openGo}
           </Link>
@@ -135,6 +137,7 @@ export function ChangeObserver({ stay }: VisitProps) {
     <EntryForm
       title={LOG.acts.observer}
       press={LOG.acts.observer}
+      kind="room.observer-changed"
       entry={(now) => {
         if (observer === '') return LOG.mistakes.observer;
         const stated = statedOf(when, now);
@@ -204,6 +207,7 @@ export function Correct({ stay }: VisitProps) {
     <EntryForm
       title={LOG.acts.correct}
       press={LOG.acts.correct}
+      kind="room.corrected"
       entry={(now) => {
         const body = correctedOf(stay, typed, now);
         return typeof body === 'string' ? body : { kind: 'room.corrected', body };

@@ -66,7 +66,7 @@ export const LOG = {
   places: { now: 'In the room now', in: 'Sign in', day: 'The day’s log', with: 'Who was with whom' },
   lead: 'Who is in each room now, as it was written on this device and on those it hears of. It says who was signed in, not who is really there: look.',
   health:
-    'No health data here. What a wearer answered at the end of an exit, a temperature, a symptom: occupational health alone keeps those.',
+    'No health data here: no temperature, no symptom. What a wearer answered at the end of an exit stands with that exit, and is told to observers, the lead and occupational health; their health records are occupational health’s alone.',
   names: 'Role and initials of the staff list, never a name. Visitors too.',
   stays: 'It is written for good. A mistake is put right by a correction, which stands beside it.',
   look: (people: number): string =>
@@ -124,6 +124,9 @@ export const LOG = {
   yes: 'A yes, or not sure: they stay, the people in the unit’s exposure plan are called, occupational health is told. Do not write the answer here.',
   open: (press: string): string =>
     `The donning that is read aloud with this visit goes on. Press “${press}” there; sign out here only if its device is lost.`,
+  guided: 'By the exit that is read aloud, from its own entries: nobody signed them in here.',
+  guidedOpen:
+    'The exit that is read aloud signs them out as it ends or is handed over. Sign out here only if they went before, or if its device is lost.',
   openGo: 'Go there',
   printed:
     'As it was written on this device and on those it hears of. It says who was signed in, not who was really there.',

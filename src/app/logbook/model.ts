@@ -42,6 +42,10 @@ export function roomName(room: string): string {
   return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
+/** 'room-1' as '1', for behind the word for a room, in whichever of the guide's languages somebody typed it. */
+export const roomAfterWord = (room: string): string =>
+  roomName(room.replace(/^(?:room|chambre|habitacion|quarto)-(?=.)/, ''));
+
 export type Item = Bodies['room.entered']['items'][number];
 
 /** 'gown L, lot 8841; gloves M' */
@@ -52,8 +56,14 @@ export const itemsText = (items: readonly Item[]): string =>
     )
     .join('; ');
 
-export function wornText({ worn, ensemble }: Pick<Stay, 'worn' | 'ensemble'>): string {
-  const version = worn === null ? [] : [`${worn.procedure}, version ${worn.version}`];
+type Worn = NonNullable<Stay['worn']>;
+
+/** `titled`: the title of the procedure, where it is known here. */
+export function wornText(
+  { worn, ensemble }: Pick<Stay, 'worn' | 'ensemble'>,
+  titled: (worn: Worn) => string = ({ procedure }) => procedure,
+): string {
+  const version = worn === null ? [] : [`${titled(worn)}, version ${worn.version}`];
   return [...version, ...(ensemble === null ? [] : [ensemble])].join('; ');
 }
 
@@ -88,7 +98,7 @@ export interface ItemTyped {
 }
 
 /** Only what somebody read on a pack. */
-const itemsOf = (typed: readonly ItemTyped[]): Item[] =>
+export const itemsOf = (typed: readonly ItemTyped[]): Item[] =>
   typed
     .map(({ item, size, lot }) => ({ item: item.trim(), size: textOr(size), lot: textOr(lot) }))
     .filter(({ item, size, lot }) => item !== '' && (size !== null || lot !== null));

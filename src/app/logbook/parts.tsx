@@ -3,10 +3,13 @@ import { type ReactNode, useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Link, useLocation } from 'wouter';
 import { TextLine } from '../compose/parts.tsx';
+import type { KindName } from '../../journal/kinds/index.ts';
 import { reasonOf, type ToWrite } from '../journal/book.ts';
+import { useBar } from '../journal/useBar.ts';
 import { book } from '../journal/useBook.ts';
 import { NotListed, Who } from '../journal/Who.tsx';
 import { OneOf } from '../parts/Choices.tsx';
+import { Labelled } from '../parts/Labelled.tsx';
 import { LOG } from './labels.ts';
 import { localOf, type When } from './model.ts';
 
@@ -19,39 +22,36 @@ interface TypedProps {
   readonly type?: 'datetime-local' | 'number' | 'date' | 'text';
   readonly among?: readonly string[];
   readonly hint?: string;
+  readonly wrong?: string;
 }
 
 /** A field of the browser's own; `among` are offered while one types. */
-export function Typed({ label, value, set, type = 'text', among = [], hint }: TypedProps) {
-  const id = useId();
+export function Typed({ value, set, type = 'text', among = [], ...labels }: TypedProps) {
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type={type}
-        value={value}
-        autoComplete="off"
-        {...(type === 'number' ? { min: 1, inputMode: 'numeric' as const } : {})}
-        {...(among.length > 0 ? { list: `${id}-list` } : {})}
-        {...(hint === undefined ? {} : { 'aria-describedby': `${id}-hint` })}
-        onChange={(event) => set(event.target.value)}
-      />
-      {among.length > 0 && (
-        <datalist id={`${id}-list`}>
-          {among.map((one) => (
-            <option key={one} value={one}>
-              {one}
-            </option>
-          ))}
-        </datalist>
+    <Labelled {...labels}>
+      {(tied) => (
+        <>
+          <input
+            {...tied}
+            type={type}
+            value={value}
+            autoComplete="off"
+            {...(type === 'number' ? { min: 1, inputMode: 'numeric' as const } : {})}
+            {...(among.length > 0 ? { list: `${tied.id}-list` } : {})}
+            onChange={(event) => set(event.target.value)}
+          />
+          {among.length > 0 && (
+            <datalist id={`${tied.id}-list`}>
+              {among.map((one) => (
+                <option key={one} value={one}>
+                  {one}
+                </option>
+              ))}
+            </datalist>
+          )}
+        </>
       )}
-      {hint !== undefined && (
-        <span id={`${id}-hint`} className="quiet">
-          {hint}
-        </span>
-      )}
-    </div>
+    </Labelled>
   );
 }
 
@@ -88,6 +88,8 @@ export function WhenField({ when, set }: { readonly when: When; readonly set: (w
 interface FormProps {
   readonly title: string;
   readonly press: string;
+  /** What it writes: a kind of this family. */
+  readonly kind: KindName;
   /** Asked for the entry as the button is pressed; or what is missing, in words. */
   readonly entry: (now: number) => ToWrite | string;
   /** Whether the way into the staff list stands further up. */
@@ -96,8 +98,10 @@ interface FormProps {
 }
 
 /** A form that writes one entry and goes back to who is in. */
-export function EntryForm({ title, press, entry, listsAbove = false, children }: FormProps) {
+export function EntryForm({ title, press, kind, entry, listsAbove = false, children }: FormProps) {
   const [, go] = useLocation();
+  const bar = useBar(kind);
+  const why = useId();
   const [by, setBy] = useState('');
   const [wrong, setWrong] = useState('');
   const [busy, setBusy] = useState(false);
@@ -111,7 +115,7 @@ export function EntryForm({ title, press, entry, listsAbove = false, children }:
     go('/logbook');
   };
   const act = (): void => {
-    if (busy) return;
+    if (busy || bar !== undefined) return;
     write()
       .catch((error: unknown) => setWrong(reasonOf(error)))
       .finally(() => setBusy(false));
@@ -125,6 +129,11 @@ export function EntryForm({ title, press, entry, listsAbove = false, children }:
         act();
       }}
     >
+      {bar && (
+        <p id={why} className="notice" role="note">
+          {bar}
+        </p>
+      )}
       {children}
       <div className="fields">
         <Who label={forms.by} value={by} set={setBy} />
@@ -134,7 +143,12 @@ export function EntryForm({ title, press, entry, listsAbove = false, children }:
         {wrong}
       </p>
       <p className="actions">
-        <Button type="submit" className="button main log-press" isDisabled={busy}>
+        <Button
+          type="submit"
+          className="button main log-press"
+          isDisabled={busy || bar !== undefined}
+          {...(bar === undefined ? {} : { 'aria-describedby': why })}
+        >
           {press}
         </Button>
         <Link href="/logbook" className="button log-press">

@@ -23,7 +23,8 @@ export interface BoardStep {
   readonly technique: string;
   readonly before: Scene;
   readonly after: Scene;
-  readonly contacts: readonly BoardContact[];
+  /** Of each contact its two surfaces, how many events it takes, and those: one array, for it crosses at every edit. */
+  readonly contacts: Int32Array;
   /** Surfaces wiped or rubbed in this step, and whether that is credited at all. */
   readonly cleaned: readonly { readonly surface: string; readonly credited: boolean }[];
   readonly problems: readonly Problem[];
@@ -45,34 +46,46 @@ export interface Board {
   readonly turns: readonly BoardTurn[];
 }
 
-/** Most cells hold the same few conditions: each is worked out once, and a cell only looked up. */
-function leastOf({ plan, diagram, rows }: Conditions): Board['least'] {
+/** A condition stays until its surface changes: each change is filled in from there to the end. */
+function leastOf({ plan, diagram, rows, changed }: Conditions): Board['least'] {
   const width = plan.surfaces.length;
-  const moments = plan.steps.length + 1;
   const table = new LeastTable(diagram);
-  return Object.fromEntries(
-    plan.surfaces.map(({ id }, surface) => {
-      const least = new Int32Array(moments);
-      for (let row = 0; row < moments; row += 1) {
-        const events = table.of(rows[row * width + surface]!);
-        least[row] = events === Infinity ? NOTHING : events;
-      }
-      return [id, least];
-    }),
-  );
+  const least = plan.surfaces.map(() => new Int32Array(changed.length).fill(NOTHING));
+  changed.forEach((surfaces, row) => {
+    for (const surface of surfaces) {
+      const events = table.of(rows[row * width + surface]!);
+      least[surface]!.fill(events === Infinity ? NOTHING : events, row);
+    }
+  });
+  return Object.fromEntries(plan.surfaces.map(({ id }, surface) => [id, least[surface]!]));
 }
 
-const contactsIn = (operations: readonly Operation[], name: (at: number) => string): BoardContact[] =>
-  operations.flatMap((one) =>
-    one.op === 'contact' ? [{ a: name(one.a), b: name(one.b), events: [...one.when] }] : [],
-  );
+function contactsIn(operations: readonly Operation[]): Int32Array {
+  const flat: number[] = [];
+  for (const one of operations)
+    if (one.op === 'contact') flat.push(one.a, one.b, one.when.length, ...one.when);
+  return Int32Array.from(flat);
+}
+
+/** The contacts of a step of the board. */
+export function contactsOf({ surfaces, steps }: Board, step: number): readonly BoardContact[] {
+  const flat = steps[step]?.contacts ?? new Int32Array();
+  const name = (at: number): string => surfaces[flat[at]!]?.id ?? '';
+  const contacts: BoardContact[] = [];
+  for (let at = 0; at < flat.length; at += 3 + flat[at + 2]!) {
+    const events = [...flat.subarray(at + 3, at + 3 + flat[at + 2]!)];
+    contacts.push({ a: name(at), b: name(at + 1), events });
+  }
+  return contacts;
+}
 
 function cleanedIn(operations: readonly Operation[], name: (at: number) => string): BoardStep['cleaned'] {
-  return operations.flatMap((one) =>
-    one.op === 'sanitise'
-      ? [{ surface: name(one.a), credited: !one.failure.some((guard) => guard.length === 0) }]
-      : [],
-  );
+  const cleaned: BoardStep['cleaned'][number][] = [];
+  for (const one of operations) {
+    if (one.op !== 'sanitise') continue;
+    cleaned.push({ surface: name(one.a), credited: !one.failure.some((guard) => guard.length === 0) });
+  }
+  return cleaned;
 }
 
 /** The board of one analysis. */
@@ -87,7 +100,7 @@ export function boardOf({ agent, plan, performed }: Compiled, conditions: Condit
       technique: technique.id,
       before,
       after,
-      contacts: contactsIn(operations, name),
+      contacts: contactsIn(operations),
       cleaned: cleanedIn(operations, name),
       problems: [...problems],
     })),
@@ -122,6 +135,7 @@ function turnOf(before: number, now: number): LedgerTurn | undefined {
 export function worstOf(boards: readonly Board[]): Board | undefined {
   const [first, ...others] = boards;
   if (!first || others.length === 0) return first;
+  // The first one's surfaces come first: its contacts go by their numbers.
   const surfaces = [
     ...new Map(boards.flatMap((board) => board.surfaces).map((one) => [one.id, one])).values(),
   ];

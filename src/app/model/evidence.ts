@@ -15,6 +15,7 @@ import { techniquesThatBreak } from '../../practice/declared.ts';
 import { RULES } from '../../practice/index.ts';
 import { UNCHECKED } from '../../practice/unchecked.ts';
 import { fieldInWords } from '../../words/fields.ts';
+import { type Group, groupsOf, holds } from './finder.ts';
 
 const number = new Intl.NumberFormat('en', { maximumSignificantDigits: 3, useGrouping: false });
 
@@ -98,10 +99,8 @@ export function askedOf({ id }: Pick<EvidenceRecord, 'id'>): Asked | undefined {
 
 const isPracticeRule = (id: string): id is PracticeRuleId => id.startsWith('practice.');
 
-export interface EvidenceGroup {
-  readonly name: string;
-  readonly records: readonly EvidenceRecord[];
-}
+/** The first word of its id. */
+export const groupOfRecord = (id: string): string => id.split('.')[0] ?? id;
 
 const wordsOf = (record: EvidenceRecord): string => {
   const { title, body, authors } = source(record.source.id);
@@ -115,20 +114,16 @@ const wordsOf = (record: EvidenceRecord): string => {
     body,
     authors,
     plain(record.value),
-  ]
-    .join(' ')
-    .toLowerCase();
+  ].join(' ');
 };
 
-/** Records that hold every word of the search, grouped by the first word of their id. */
-export function searched(search: string): readonly EvidenceGroup[] {
-  const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
-  const groups = new Map<string, EvidenceRecord[]>();
-  for (const record of allEvidence) {
-    const all = wordsOf(record);
-    if (!wanted.every((word) => all.includes(word))) continue;
-    const name = record.id.split('.')[0] ?? record.id;
-    groups.set(name, [...(groups.get(name) ?? []), record]);
-  }
-  return [...groups].map(([name, records]) => ({ name, records }));
-}
+const TEXTS: ReadonlyMap<string, string> = new Map(allEvidence.map((one) => [one.id, wordsOf(one)]));
+
+export const isRecord = (id: string): boolean => TEXTS.has(id);
+
+/** Records that hold every word of the search, in their groups by name. */
+export const searched = (search: string): readonly Group<EvidenceRecord>[] =>
+  groupsOf(
+    allEvidence.filter((record) => holds(TEXTS.get(record.id) ?? '', search)),
+    ({ id }) => groupOfRecord(id),
+  ).toSorted((a, b) => a.name.localeCompare(b.name, 'en'));

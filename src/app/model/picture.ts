@@ -5,7 +5,7 @@ import type { Scene } from '../../contacts/scene.ts';
 import { itemKind, type ItemId, type PartId } from '../../domain/items.ts';
 import { type Place, PLACES, type Side, TISSUE, placeName } from '../../domain/places.ts';
 import type { Procedure, Role } from '../../domain/procedure.ts';
-import type { Board, BoardContact } from './board.ts';
+import { type Board, type BoardContact, contactsOf } from './board.ts';
 import { leastAt, type Mark, markOf } from './marks.ts';
 import { namedBy } from './surfaceId.ts';
 
@@ -269,7 +269,7 @@ export function pictureOf(
 ): PictureView | undefined {
   const at = board.steps[step];
   if (!at) return undefined;
-  const touches = touchesOf(at.contacts);
+  const touches = touchesOf(contactsOf(board, step));
   const active = touches.filter(({ kind }) => kind === 'always' || (slips && kind === 'slip'));
   const touched = new Set([...(alone ? [] : active.flatMap(({ a, b }) => [a, b])), ...also]);
   const cleaned = new Set(alone ? [] : at.cleaned.map(({ surface }) => surface));

@@ -2,6 +2,7 @@
 import type { SurfaceVerdict } from '../../check/finding.ts';
 import { type SlipId, slipOf, SLIPS } from '../../domain/slips.ts';
 import { evidence, type EvidenceStatus, evidenceStatuses } from '../../evidence/index.ts';
+import { words } from '../words.ts';
 
 const SLIP_IDS: ReadonlySet<string> = new Set(SLIPS.map((slip) => slip.id));
 
@@ -23,17 +24,9 @@ export function statusOf(events: readonly string[]): EvidenceStatus {
   );
 }
 
-/** Two significant digits; below a tenth of a thousandth as 'fewer than'. */
-export function percent(chance: number): string {
-  const value = chance * 100;
-  if (value === 0) return '0 %';
-  if (value < 0.0001) return '< 0.0001 %';
-  return `${Number(value.toPrecision(2))} %`;
-}
-
 /** '0.8 % (0.1 % to 3 %)'. */
 export function chanceRange({ chance, interval }: Pick<SurfaceVerdict, 'chance' | 'interval'>): string {
-  return `${percent(chance)} (${percent(interval.low)} to ${percent(interval.high)})`;
+  return `${words.percent(chance)} (${words.percent(interval.low)} to ${words.percent(interval.high)})`;
 }
 
 const barrierRank = ({ barriers }: SurfaceVerdict): number => barriers ?? Number.MAX_SAFE_INTEGER;

@@ -2,6 +2,8 @@
 // what is recorded, the version.
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { Link } from 'wouter';
+import { HEALTH } from '../health/labels.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { ExitList } from '../sync/ExitPage.tsx';
 import { ServerSection } from '../sync/ServerSection.tsx';
@@ -61,6 +63,12 @@ export function DevicePage() {
       <h2>What is recorded here</h2>
       <KeepsRecords />
       <ServerSection />
+      <p>
+        <Link href="/health-records" className="inline-link">
+          {HEALTH.title}
+        </Link>{' '}
+        lie on the unit’s server alone, for occupational health.
+      </p>
       <ExitList />
       <h2>Version</h2>
       <p>Doffline {VERSION}</p>

@@ -12,7 +12,7 @@ const TURNS: Readonly<Record<FigureWords['turn'], readonly [sign: string, word: 
 };
 
 function Line({ figure }: { readonly figure: FigureWords }) {
-  const { name, before, after, turn, status } = figure;
+  const { name, before, after, turn, slight, status } = figure;
   const [sign, word] = TURNS[turn];
   return (
     <tr className={`turn-${turn}`}>
@@ -24,7 +24,7 @@ function Line({ figure }: { readonly figure: FigureWords }) {
         {after}{' '}
         <span className="turn">
           <span aria-hidden="true">{sign} </span>
-          {word}
+          {slight ?? word}
         </span>
       </td>
     </tr>
@@ -39,7 +39,7 @@ interface FiguresProps {
   readonly heads: readonly [string, string];
 }
 
-const isNought = ({ before, after }: FigureWords): boolean => /^0\b(?![.,])/.test(before) && before === after;
+const isNought = ({ before, turn }: FigureWords): boolean => turn === 'same' && /^0\b(?![.,])/.test(before);
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

@@ -3,7 +3,7 @@
 import type { Remote } from 'comlink';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { NotFound } from '../pages/NotFound.tsx';
+import { NoDraft, NotFound } from '../pages/NotFound.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { words } from '../words.ts';
 import type { Ordered, Searcher, Swapped } from './result.ts';
@@ -101,7 +101,7 @@ function OfLibrary({ id, view }: OrderPageProps) {
 
 function OfDraft({ id, view }: OrderPageProps) {
   const source = useDraftSource(id);
-  if (!source) return <NotFound what="This draft" />;
+  if (!source) return <NoDraft />;
   return <Page source={source} base={`/order/draft/${id}`} view={viewOf(view)} />;
 }
 

@@ -1,10 +1,11 @@
 // One thing in place of another: choose both, and see the least rewriting, what is lost, what changes step by step and who has
 // to learn it.
-import { useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Procedure } from '../../domain/procedure.ts';
 import { retrainingFor } from '../../order/changes.ts';
 import { whyNoSubstitute } from '../../order/substitute.ts';
 import { Tick } from '../parts/Choices.tsx';
+import { Labelled } from '../parts/Labelled.tsx';
 import { words } from '../words.ts';
 import { AnswerHeading, Asides, Take } from './Answer.tsx';
 import { Figures } from './Figures.tsx';
@@ -38,23 +39,23 @@ interface ListProps {
 }
 
 function List({ label, value, groups, set }: ListProps) {
-  const id = useId();
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => set(event.target.value)}>
-        <option value="">(choose)</option>
-        {groups.map(({ name, choices }) => (
-          <optgroup key={name} label={name}>
-            {choices.map((choice) => (
-              <option key={choice.value} value={choice.value}>
-                {choice.name}
-              </option>
-            ))}
-          </optgroup>
-        ))}
-      </select>
-    </div>
+    <Labelled label={label}>
+      {(tied) => (
+        <select {...tied} value={value} onChange={(event) => set(event.target.value)}>
+          <option value="">(choose)</option>
+          {groups.map(({ name, choices }) => (
+            <optgroup key={name} label={name}>
+              {choices.map((choice) => (
+                <option key={choice.value} value={choice.value}>
+                  {choice.name}
+                </option>
+              ))}
+            </optgroup>
+          ))}
+        </select>
+      )}
+    </Labelled>
   );
 }
 
@@ -133,7 +134,12 @@ function Learning({
   return (
     <>
       <h3>Who has to learn it</h3>
-      {retraining.length === 0 && <p>Nobody: every step is as it was.</p>}
+      {retraining.length === 0 && (
+        <p>
+          No step is new to anybody: every one is as it was. Whether what comes instead has to be practised or
+          fit tested is not judged here.
+        </p>
+      )}
       {retraining.map((one) => (
         <details key={one.person}>
           <summary>{words.order.retraining(found, one)}</summary>

@@ -10,9 +10,11 @@ import { FindingChanges } from '../compare/Findings.tsx';
 import type { Compared } from '../compare/result.ts';
 import { AgentChooser } from '../findings/Filters.tsx';
 import { type Entry, LIBRARY, questionFor, useEntry, useOpened, useVersionEntries } from '../library.ts';
+import { apartText, namesOf } from '../model/choiceNames.ts';
 import { type AgentChoice, choiceFrom } from '../model/findings.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { words } from '../words.ts';
+import { capital } from '../../words/capital.ts';
 
 interface ChooserProps {
   readonly label: string;
@@ -26,30 +28,35 @@ function groupOf({ opened, invented, stage }: Entry): string {
   return opened ? 'Opened from this machine' : invented ? 'The invented unit' : 'After published procedures';
 }
 
-/** Versions of one procedure share a title: the version tells them apart, an id does for the rest. */
-const nameOf = ({ title, id, version, stage }: Entry): string =>
-  stage === undefined ? `${title} (${id})` : `${title} (version ${version ?? '?'}, ${stage})`;
-
 function Chooser({ label, value, entries, choose }: ChooserProps) {
   const groups = [...new Set(entries.map(groupOf))];
+  const names = namesOf(entries);
+  const chosen = entries.find((entry) => entry.id === value);
   const id = useId();
   return (
     <div className="chooser">
       <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={(event) => choose(event.target.value)}>
+        {/* Without it the browser would show the first of the list, as if it were chosen. */}
+        {!chosen && <option value="">(choose)</option>}
         {groups.map((group) => (
           <optgroup key={group} label={group}>
             {entries
               .filter((entry) => groupOf(entry) === group)
               .map((entry) => (
                 <option key={entry.id} value={entry.id}>
-                  {nameOf(entry)}
+                  {names.get(entry.id)}
                 </option>
               ))}
           </optgroup>
         ))}
       </select>
-      <span className="quiet">{entries.find((entry) => entry.id === value)?.fileName}</span>
+      {/* A narrow list cuts long titles off before what tells them apart. */}
+      {chosen && (
+        <span className="quiet">
+          {capital(apartText(chosen))}: {chosen.fileName}
+        </span>
+      )}
     </div>
   );
 }

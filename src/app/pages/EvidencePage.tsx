@@ -1,9 +1,12 @@
 // Every record of evidence: value, unit, source, how far it may be trusted, and where it is used.
-import { useSearchParams } from 'wouter';
-import { Input, Label, SearchField } from 'react-aria-components';
+import { memo } from 'react';
 import { allEvidence, type EvidenceRecord, source } from '../../evidence/index.ts';
-import { askedOf, searched, usesOf, valueText } from '../model/evidence.ts';
+import { askedOf, groupOfRecord, isRecord, searched, usesOf, valueText } from '../model/evidence.ts';
+import type { Group } from '../model/finder.ts';
 import { StatusBadge } from '../parts/Badge.tsx';
+import { Finder, Fold } from '../parts/Finder.tsx';
+import { type Finder as Found, useFinder } from '../parts/useFinder.ts';
+import { useArrival, useTarget } from '../parts/useTarget.ts';
 import { useTitle } from '../parts/useTitle.ts';
 
 /** Sentences, each with one full stop. */
@@ -45,12 +48,15 @@ function Asked({ record }: { readonly record: EvidenceRecord }) {
   );
 }
 
-function Record({ record }: { readonly record: EvidenceRecord }) {
+/** Hundreds stand on the page, and none changes while somebody types. */
+const Record = memo(function Record({ record }: { readonly record: EvidenceRecord }) {
   const uses = usesOf(record.id);
   return (
-    <li className="record" id={record.id}>
+    <li className="record" id={record.id} tabIndex={-1}>
       <p className="tags">
-        <code>{record.id}</code>
+        <a className="inline-link" href={`#${record.id}`}>
+          <code>{record.id}</code>
+        </a>
         <StatusBadge status={record.status} />
       </p>
       <p>
@@ -77,14 +83,42 @@ function Record({ record }: { readonly record: EvidenceRecord }) {
       )}
     </li>
   );
+});
+
+const counted = (count: number): string => `${count} ${count === 1 ? 'record' : 'records'}`;
+
+function Records({ group, finder }: { readonly group: Group<EvidenceRecord>; readonly finder: Found }) {
+  const { name, items } = group;
+  return (
+    <Fold name={name} count={counted(items.length)} finder={finder}>
+      <h2>{name.replaceAll('-', ' ')}</h2>
+      <ul className="records">
+        {items.map((record) => (
+          <Record key={record.id} record={record} />
+        ))}
+      </ul>
+    </Fold>
+  );
 }
 
+const namesFound = (search: string): readonly string[] => searched(search).map(({ name }) => name);
+
+const finds = (search: string, id: string): boolean =>
+  searched(search).some(({ items }) => items.some((record) => record.id === id));
+
 export function EvidencePage() {
-  const [params, setParams] = useSearchParams();
-  const search = params.get('find') ?? '';
   useTitle('Evidence');
-  const groups = searched(search);
-  const count = groups.reduce((sum, group) => sum + group.records.length, 0);
+  const id = useTarget();
+  const target = isRecord(id) ? id : '';
+  useArrival(target);
+  const finder = useFinder({
+    groups: namesFound,
+    standing: [],
+    ...(target
+      ? { target: { group: groupOfRecord(target), isFound: (search) => finds(search, target) } }
+      : {}),
+  });
+  const groups = searched(finder.search);
   return (
     <div className="evidence">
       <h1>Evidence</h1>
@@ -92,36 +126,18 @@ export function EvidencePage() {
         No number without a source. Each value stands here once, with where it comes from and how far it was
         seen. What rests on judgement says so wherever it is shown.
       </p>
-      <SearchField
-        className="search"
-        value={search}
-        onChange={(value) =>
-          setParams(
-            (before) => {
-              if (value) before.set('find', value);
-              else before.delete('find');
-              return before;
-            },
-            { replace: true },
-          )
-        }
-      >
-        <Label>Search in all records</Label>
-        <Input />
-      </SearchField>
-      <output>
-        {count} of {allEvidence.length} records
-      </output>
-      {groups.map((group) => (
-        <section key={group.name} aria-labelledby={`group-${group.name}`}>
-          <h2 id={`group-${group.name}`}>{group.name.replaceAll('-', ' ')}</h2>
-          <ul className="records">
-            {group.records.map((record) => (
-              <Record key={record.id} record={record} />
-            ))}
-          </ul>
-        </section>
-      ))}
+      <Finder
+        label="Search in all records"
+        what="records"
+        found={groups.reduce((sum, { items }) => sum + items.length, 0)}
+        all={allEvidence.length}
+        finder={finder}
+      />
+      <div className="folds">
+        {groups.map((group) => (
+          <Records key={group.name} group={group} finder={finder} />
+        ))}
+      </div>
     </div>
   );
 }

@@ -120,7 +120,7 @@ function Checked({ entry, view, findingKey }: CheckedProps) {
             <Views id={entry.id} view={view} search={search} kind={judged.procedure.kind} />
             <AgentChooser named={judged.procedure.agents} choice={choice} choose={choose} />
           </div>
-          <PrintPanel printable={printableOf(entry)} />
+          <PrintPanel printable={() => printableOf(entry)} />
           <Body
             id={entry.id}
             judged={judged}

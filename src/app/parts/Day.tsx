@@ -1,5 +1,5 @@
 // A day, by the browser's own field.
-import { useId } from 'react';
+import { Labelled } from './Labelled.tsx';
 
 interface DayProps {
   readonly label: string;
@@ -9,17 +9,17 @@ interface DayProps {
 }
 
 export function Day({ label, value, least, set }: DayProps) {
-  const id = useId();
   return (
-    <div className="field">
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        type="date"
-        value={value}
-        {...(least === undefined ? {} : { min: least })}
-        onChange={(event) => set(event.target.value)}
-      />
-    </div>
+    <Labelled label={label}>
+      {(tied) => (
+        <input
+          {...tied}
+          type="date"
+          value={value}
+          {...(least === undefined ? {} : { min: least })}
+          onChange={(event) => set(event.target.value)}
+        />
+      )}
+    </Labelled>
   );
 }

@@ -1,12 +1,31 @@
 // What the patterns and lines of the picture mean; always on screen with it.
 import { useId } from 'react';
-import { patternIds, Patterns } from './Patterns.tsx';
+import type { Mark } from '../model/marks.ts';
+import { type PatternIds, patternIds, Patterns } from './Patterns.tsx';
 
 const ENTRIES = [
   { mark: 'contaminated', text: 'Contaminated though nobody slips' },
   { mark: 'slips', text: 'Contaminated only if slips or circumstances happen' },
   { mark: 'nothing', text: 'Nothing known to contaminate it' },
 ] as const;
+
+interface SwatchProps {
+  readonly mark: Mark;
+  readonly ids: PatternIds;
+}
+
+/** A surface as the picture draws it. */
+export function Swatch({ mark, ids }: SwatchProps) {
+  return (
+    <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
+      <Patterns ids={ids} />
+      <rect x="1" y="1" width="26" height="18" className="shape tint-skin" />
+      {mark !== 'nothing' && (
+        <rect x="1" y="1" width="26" height="18" fill={`url(#${ids[mark]})`} className="over" />
+      )}
+    </svg>
+  );
+}
 
 interface LegendProps {
   /** Contacts by a slip are drawn as well. */
@@ -21,13 +40,7 @@ export function Legend({ slips = false, link = false }: LegendProps) {
     <ul className="legend" aria-label="Legend of the picture">
       {ENTRIES.map(({ mark, text }) => (
         <li key={mark}>
-          <svg viewBox="0 0 28 20" width="28" height="20" aria-hidden="true">
-            <Patterns ids={ids} />
-            <rect x="1" y="1" width="26" height="18" className="shape tint-skin" />
-            {mark !== 'nothing' && (
-              <rect x="1" y="1" width="26" height="18" fill={`url(#${ids[mark]})`} className="over" />
-            )}
-          </svg>
+          <Swatch mark={mark} ids={ids} />
           {text}
         </li>
       ))}

@@ -117,7 +117,7 @@ function Choices({ wanted, set }: { readonly wanted: Wanted; readonly set: (want
   );
 }
 
-function Panel({ printable }: { readonly printable: Printable }) {
+function Panel({ printable }: { readonly printable: () => Printable }) {
   const { language, overrides } = useSpoken();
   const [wanted, setWanted] = useState<Wanted>({ kind: 'chart', size: usualSize(), language });
   const [outcome, setOutcome] = useState<Outcome | 'making'>();
@@ -126,7 +126,7 @@ function Panel({ printable }: { readonly printable: Printable }) {
   const press = async (): Promise<void> => {
     if (outcome === 'making') return;
     setOutcome('making');
-    const done = await printed(printable, wanted, overrides, book.state());
+    const done = await printed(printable(), wanted, overrides, book.state());
     setOutcome(done);
     if (done.is === 'lost') ask();
   };
@@ -172,8 +172,8 @@ function Panel({ printable }: { readonly printable: Printable }) {
   );
 }
 
-/** Closed until somebody wants to print. */
-export function PrintPanel({ printable }: { readonly printable: Printable }) {
+/** Closed until somebody wants to print. What to print is asked for when it is printed: the text of a long draft takes a while. */
+export function PrintPanel({ printable }: { readonly printable: () => Printable }) {
   const [open, setOpen] = useState(false);
   return (
     <details className="print-panel no-print" onToggle={(event) => setOpen(event.currentTarget.open)}>

@@ -1,12 +1,16 @@
 // The field for the code by which a device joins a unit.
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import { codeIn, join } from './joining.ts';
+import { Link } from 'wouter';
+import { codeIn } from '../parts/hashCode.ts';
+import { join } from './joining.ts';
 import { JOIN, STAYING } from './labels.ts';
-import { Staying } from './Staying.tsx';
+import { pairedAs } from './paired.ts';
+import { Staying, Unsent } from './Staying.tsx';
 
 export function Join() {
-  const [code, setCode] = useState(() => codeIn(window.location.hash));
+  const paired = pairedAs();
+  const [code, setCode] = useState(() => codeIn(window.location.hash, 'pair'));
   const [busy, setBusy] = useState(false);
   const [why, setWhy] = useState<string>();
   const press = (): void => {
@@ -25,8 +29,10 @@ export function Join() {
   return (
     <>
       <h3>{JOIN.title}</h3>
-      <p className="quiet">{JOIN.says}</p>
-      <Staying device="" says={STAYING.before} />
+      <p className="quiet">
+        {JOIN.says} <Link href="/unit">{JOIN.lead}</Link>
+      </p>
+      {paired ? <Unsent device={paired.device} /> : <Staying device="" says={STAYING.before} />}
       <div className="actions">
         <TextField className="field" value={code} onChange={setCode} autoComplete="off">
           <Label>{JOIN.code}</Label>

@@ -1,15 +1,15 @@
 // What has gone to the unit's server and what waits; joining a unit.
 import { Button } from 'react-aria-components';
 import { statusOf } from '../../sync/status.ts';
+import { instantText } from '../parts/moment.ts';
 import { Join } from './Join.tsx';
-import { STAYING, SYNC, TODO } from './labels.ts';
+import { STAYING, SYNC, todoText } from './labels.ts';
 import { pairedAs } from './paired.ts';
 import type { Shown } from './runner.ts';
 import { Staying } from './Staying.tsx';
 import { tryNow, useSync } from './useSync.ts';
 
-export const clock = (at: number | string): string =>
-  new Date(at).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'medium' });
+export const clock = instantText;
 
 /** One sentence or two, for this page and for the line above all pages. */
 export function SyncState({ shown }: { readonly shown: Shown }) {
@@ -19,7 +19,7 @@ export function SyncState({ shown }: { readonly shown: Shown }) {
   if (status.is === 'refused') {
     return (
       <>
-        {SYNC.refused(status.refused.code, status.refused.number)} {TODO[status.refused.todo]} {waiting}
+        {SYNC.refused(status.refused.code, status.refused.number)} {todoText(status.refused)} {waiting}
       </>
     );
   }

@@ -2,37 +2,58 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Accepted } from '../../journal/entry.ts';
+import type { SyncState } from '../../sync/state.ts';
 import { book, useBook } from '../journal/useBook.ts';
 import { saveText } from '../parts/save.ts';
 import { STAYING } from './labels.ts';
-import { everythingIn, linesOf, stayingIn } from './staying.ts';
+import { everythingIn, linesOf, stayingIn, unsentIn } from './staying.ts';
 import { useSync } from './useSync.ts';
 
 const NONE: readonly Accepted[] = [];
 
+type Known = Pick<SyncState, 'runs' | 'acknowledged'> & { readonly device: string };
+type Choose = (entries: readonly Accepted[], known: Known) => readonly Accepted[];
+
 /** Read anew whenever something was written, sent or received; none until that is known. */
-function useStaying(device: string): readonly Accepted[] {
+function useFound(device: string, choose: Choose): readonly Accepted[] {
   const { entries: count } = useBook();
   const state = useSync()?.state;
-  const runs = state?.runs ?? [];
-  const stamp = `${device} ${count} ${JSON.stringify(runs)}`;
+  const { runs = [], acknowledged = 0 } = state ?? {};
+  const stamp = JSON.stringify([{ device, runs, acknowledged }, count]);
   const [found, setFound] = useState({ stamp: '', entries: NONE });
   useEffect(() => {
     let current = true;
-    const [name, , ...rest] = stamp.split(' ');
-    const known = { device: name ?? '', runs: JSON.parse(rest.join(' ')) as typeof runs };
+    const [known] = JSON.parse(stamp) as [Known];
     const look = async (): Promise<void> => {
       const all = await everythingIn(await book.store());
-      if (current) setFound({ stamp, entries: stayingIn(all, known) });
+      if (current) setFound({ stamp, entries: choose(all, known) });
     };
     look().catch(() => undefined);
     return () => {
       current = false;
     };
-  }, [stamp]);
-  // A device of a unit that was never heard of knows nothing of what is there.
-  const isKnown = state === undefined || state.answeredAt !== undefined || runs.length > 0;
-  return found.stamp === stamp && isKnown ? found.entries : NONE;
+  }, [stamp, choose]);
+  return found.stamp === stamp ? found.entries : NONE;
+}
+
+interface ToldProps {
+  readonly says: string;
+  readonly entries: readonly Accepted[];
+  readonly file: string;
+}
+
+function Told({ says, entries, file }: ToldProps) {
+  if (entries.length === 0) return null;
+  return (
+    <div className="notice" role="note">
+      <p>{says}</p>
+      <p className="actions">
+        <Button className="button" onPress={() => saveText(file, linesOf(entries), 'application/jsonl')}>
+          {STAYING.save}
+        </Button>
+      </p>
+    </div>
+  );
 }
 
 interface StayingProps {
@@ -42,19 +63,15 @@ interface StayingProps {
 }
 
 export function Staying({ device, says }: StayingProps) {
-  const entries = useStaying(device);
-  if (entries.length === 0) return null;
-  return (
-    <div className="notice" role="note">
-      <p>{says(entries.length)}</p>
-      <p className="actions">
-        <Button
-          className="button"
-          onPress={() => saveText(STAYING.file, linesOf(entries), 'application/jsonl')}
-        >
-          {STAYING.save}
-        </Button>
-      </p>
-    </div>
-  );
+  const state = useSync()?.state;
+  const entries = useFound(device, stayingIn);
+  // A device of a unit that was never heard of knows nothing of what is there.
+  const isKnown = state === undefined || state.answeredAt !== undefined || state.runs.length > 0;
+  return <Told says={says(entries.length)} entries={isKnown ? entries : NONE} file={STAYING.file} />;
+}
+
+/** Of a device that has lost its place in the unit, before it joins again. */
+export function Unsent({ device }: { readonly device: string }) {
+  const entries = useFound(device, unsentIn);
+  return <Told says={STAYING.again(entries.length, device)} entries={entries} file={STAYING.unsentFile} />;
 }

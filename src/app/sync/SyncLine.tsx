@@ -1,6 +1,6 @@
 // A line above every page where entries do not get to the server: somebody must know before the tablet is put away.
 import { Link } from 'wouter';
-import { statusOf } from '../../sync/status.ts';
+import { heldBack, statusOf } from '../../sync/status.ts';
 import { SYNC } from './labels.ts';
 import { SyncState } from './ServerSection.tsx';
 import { useSync } from './useSync.ts';
@@ -8,8 +8,7 @@ import { useSync } from './useSync.ts';
 export function SyncLine() {
   const shown = useSync();
   const status = shown && statusOf(shown.state, shown.written);
-  const isTold =
-    status?.is === 'refused' || (status?.is === 'waiting' && status.count > 0 && !status.reached);
+  const isTold = status !== undefined && (status.is === 'refused' || heldBack(status) > 0);
   return (
     <output>
       {shown && isTold && (

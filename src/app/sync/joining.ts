@@ -8,9 +8,6 @@ import { JOIN } from './labels.ts';
 import { keepPaired } from './paired.ts';
 import { call } from './wire.ts';
 
-/** The code in an address that the lead showed as a picture (`#pair=...`). */
-export const codeIn = (hash: string): string => /^#pair=([A-Za-z0-9-]+)$/.exec(hash)?.[1] ?? '';
-
 async function unitHere(): Promise<string | undefined> {
   const store = await openIndexedDb();
   try {

@@ -1,9 +1,9 @@
 // What the page says about sending and receiving.
 import type { KindName } from '../../journal/kinds/index.ts';
-import type { Todo } from '../../api/problems.ts';
+import type { ProblemCode, Todo } from '../../api/problems.ts';
 
-/** What somebody must do about a refusal. */
-export const TODO: Readonly<Record<Todo, string>> = {
+/** What somebody must do about a refusal, by what the server says that is to be done. */
+const TODO: Readonly<Record<Todo, string>> = {
   'mend-request':
     'This page and the server do not fit together. Load the newest version of the page, then tell the administrator.',
   'sign-in': 'This device has lost its place in the unit. Ask the lead for a new code and join again.',
@@ -19,6 +19,25 @@ export const TODO: Readonly<Record<Todo, string>> = {
     'Tell the administrator of the server. Nothing recorded here is lost; it is tried again.',
 };
 
+/** Where what is to be done can be said more exactly than that. */
+const TODO_ABOUT: Partial<Readonly<Record<ProblemCode, string>>> = {
+  'kind-not-allowed':
+    'Keep this device. The lead takes it out on the page “The unit’s server”, and makes a code there for the same tablet with the role lead. Joined with that code under “This device”, it goes on under its id and sends the rest.',
+};
+
+interface Told {
+  readonly code: ProblemCode;
+  readonly todo: Todo;
+}
+
+export const todoText = ({ code, todo }: Told): string => TODO_ABOUT[code] ?? TODO[todo];
+
+const REVOKED =
+  'The lead has taken this device out of the unit (device-revoked): nothing is sent or received. What it holds stays on it.';
+
+const NOT_OF_ROLE = (number: number | undefined): string =>
+  `${number === undefined ? 'An entry' : `Entry ${number}`} of this device is of a kind that the server takes from no device of its role (kind-not-allowed). It waits here, and so does everything recorded after it.`;
+
 export const SYNC = {
   title: 'The unit’s server',
   alone: 'This device belongs to no unit’s server. What is recorded stays on this device alone.',
@@ -28,8 +47,11 @@ export const SYNC = {
   lastAnswer: (when: string): string => `The server last answered at ${when}.`,
   waiting: (count: number, since: string): string =>
     `${count === 1 ? '1 entry is' : `${count} entries are`} waiting since ${since}.`,
-  refused: (code: string, number: number | undefined): string =>
-    number === undefined ? `Refused: ${code}.` : `Refused: ${code}, entry ${number} of this device.`,
+  refused: (code: string, number: number | undefined): string => {
+    if (code === 'device-revoked') return REVOKED;
+    if (code === 'kind-not-allowed') return NOT_OF_ROLE(number);
+    return number === undefined ? `Refused: ${code}.` : `Refused: ${code}, entry ${number} of this device.`;
+  },
   tryNow: 'Try now',
   more: 'What to do',
 } as const;
@@ -38,6 +60,7 @@ export const JOIN = {
   title: 'Join a unit',
   code: 'Code from the lead',
   says: 'The lead makes a code for each device. It works once, for a few minutes.',
+  lead: 'For the lead: make a code, or set up the unit',
   join: 'Join',
   wrongUnit: (here: string, there: string): string =>
     `This device already holds records of unit ${here}; this server is unit ${there}’s. Export them under Journal and join with another device.`,
@@ -54,8 +77,18 @@ export const STAYING = {
     `This device holds ${entriesOf(count)} that no server has. They carry the name that it has now; joining gives it another. They stay on this device, in its journal, and are never sent. Save them first, and give the file to the lead.`,
   after: (count: number): string =>
     `${entriesOf(count)} from before this device joined stay on this device alone: the server does not take them. They are not lost: they stand in its journal, until the browser's data are deleted. Save them, and give the file to the lead.`,
+  /** Of a device that lost its place in the unit, which has a name there. */
+  again: (count: number, device: string): string =>
+    `${entriesOf(count)} of this device ${count === 1 ? 'is' : 'are'} not on the server yet. With a code that the lead makes for this same tablet (${device}) it goes on under its id and sends them. With a code for a new one it gets another name, and they stay on this device alone. Save them first, and give the file to the lead.`,
   save: 'Save them as a file',
   file: 'from-before-joining.jsonl',
+  unsentFile: 'not-on-the-server.jsonl',
+} as const;
+
+/** Where an exit begins on a device from which its entries do not go. */
+export const EXIT_STAYS = {
+  out: 'This device is not in the unit any more: the entries of an exit or a drill that begins here stay on this device until the lead pairs it again under its id. Where another tablet is at hand, begin there.',
+  role: 'The entries of an exit or a drill that begins here stay on this device, and what is recorded after them too, until the lead pairs it again under its id in such a role. Where another tablet is at hand, begin there.',
 } as const;
 
 export const ACCOUNT = {

@@ -19,6 +19,13 @@ export function stayingIn(entries: readonly Accepted[], { device, runs }: Known)
   return entries.filter(({ entry }) => entry.device !== device && placeOf(entry) === undefined);
 }
 
+/** Of a device that has lost its place: its own that the server has not. They go on with it, if it goes on under its name. */
+export const unsentIn = (
+  entries: readonly Accepted[],
+  { device, acknowledged }: { readonly device: string; readonly acknowledged: number },
+): readonly Accepted[] =>
+  entries.filter(({ entry }) => entry.device === device && entry.number > acknowledged);
+
 export async function everythingIn(store: Pick<Store, 'read'>): Promise<readonly Accepted[]> {
   const all: Accepted[] = [];
   for await (const page of pages(store)) all.push(...page);

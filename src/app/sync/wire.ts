@@ -6,6 +6,7 @@ import { type ApiProblem, problem } from '../../api/problems.ts';
 import type { PaperRequest } from '../../api/shapes/papers.ts';
 import { type AnswerOf, type Route, ROUTES } from '../../api/routes.ts';
 import type { Answer, Wire } from '../../sync/exchange.ts';
+import { keepRole } from './paired.ts';
 
 /** Longer than the server takes at its worst. The house's own choice. */
 const PATIENCE_MS = 20_000;
@@ -18,15 +19,28 @@ function refusalIn(json: unknown): Refused {
   return told.success ? { is: 'refused', problem: told.data } : { is: 'lost' };
 }
 
+interface Asked {
+  /** What stands for the parameters in the path. */
+  readonly params?: Readonly<Record<string, string>>;
+  readonly query?: Readonly<Record<string, string>>;
+  readonly body?: unknown;
+}
+
+const addressOf = (path: string, { params = {}, query = {} }: Asked): string => {
+  const place = path.replaceAll(/\{(\w+)\}/g, (_, name: string) => encodeURIComponent(params[name] ?? ''));
+  const search = new URLSearchParams(query).toString();
+  return search === '' ? place : `${place}?${search}`;
+};
+
 /** Never throws. */
 export async function call<Name extends RouteName>(
   name: Name,
-  { query = {}, body }: { readonly query?: Readonly<Record<string, string>>; readonly body?: unknown } = {},
+  asked: Asked = {},
 ): Promise<Answer<AnswerOf<Name>>> {
   const { method, path, answer }: Route = ROUTES[name];
-  const search = new URLSearchParams(query).toString();
+  const { body } = asked;
   try {
-    const response = await fetch(search === '' ? path : `${path}?${search}`, {
+    const response = await fetch(addressOf(path, asked), {
       method: method.toUpperCase(),
       cache: 'no-store',
       signal: AbortSignal.timeout(PATIENCE_MS),
@@ -76,7 +90,11 @@ export async function callForPaper(
 const sentAt = (): string => new Date().toISOString();
 
 export const wire: Wire = {
-  ask: async () => call('read-device', { query: { sentAt: sentAt() } }),
+  ask: async () => {
+    const answer = await call('read-device', { query: { sentAt: sentAt() } });
+    if (answer.is === 'answer') keepRole(answer.body);
+    return answer;
+  },
   send: async (entries) => call('append-entries', { body: { entries, sentAt: sentAt() } }),
   read: async (from) => call('read-entries', { query: { from: String(from), sentAt: sentAt() } }),
 };

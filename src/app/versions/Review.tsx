@@ -7,6 +7,7 @@ import { daysBetween, isDay, yearLater } from '../../versions/days.ts';
 import type { Hindrance } from '../../versions/sending.ts';
 import { memberText } from '../../versions/staff.ts';
 import { TextLine } from '../compose/parts.tsx';
+import { useBar } from '../journal/useBar.ts';
 import { book, useBook } from '../journal/useBook.ts';
 import { membersOf, NotListed, Who } from '../journal/Who.tsx';
 import { Ticks, Tick } from '../parts/Choices.tsx';
@@ -27,9 +28,11 @@ export interface DecideProps {
   readonly written: (what: string) => void;
 }
 
-function lacks(people: number, on: string, reviewOn: string): string | undefined {
+function lacks(people: number, on: string, reviewOn: string, today: string): string | undefined {
   if (people === 0) return 'Choose who approves.';
   if (!isDay(on) || !isDay(reviewOn)) return 'Say the day, and the day to look at it again.';
+  // It would be in force from now on, and say that it is approved on a day to come.
+  if (daysBetween(today, on) > 0) return 'The day of approval has not come yet.';
   return daysBetween(on, reviewOn) > 0 ? undefined : 'It is looked at again after the day of approval.';
 }
 
@@ -58,13 +61,14 @@ function Hinders({ file, hinders }: Pick<DecideProps, 'file' | 'hinders'>) {
 
 function Approve({ procedure, version, file, inForce, hinders, today, written }: DecideProps) {
   const { staff } = useBook();
+  const bar = useBar('procedure.approved');
   const [chosen, choose] = useState<ReadonlySet<string>>(new Set());
   const [on, setOn] = useState(today);
   const [reviewOn, setReviewOn] = useState(yearLater(today));
   const [replace, setReplace] = useState(true);
   const members = membersOf(staff).filter(({ person }) => person !== version.sent?.by);
   const people = members.flatMap(({ person }) => (chosen.has(person) ? [person] : []));
-  const missing = lacks(people.length, on, reviewOn);
+  const missing = lacks(people.length, on, reviewOn, today);
   const replaced = replace ? inForce : undefined;
   const names = people.map((one) => memberText(staff, one)).join(' and ');
   const and = [
@@ -115,9 +119,10 @@ function Approve({ procedure, version, file, inForce, hinders, today, written }:
           title={`Approve version ${version.version}`}
           sentence={`The journal will say that ${names} approved version ${version.version} of “${file.title}” on ${on}, to be looked at again by ${reviewOn}${also}.`}
           isDisabled={hinders.length > 0 || missing !== undefined}
+          bar={bar}
           write={write}
         />
-        <output className="quiet">{missing}</output>
+        <output className="quiet">{bar ? '' : missing}</output>
       </p>
     </section>
   );
@@ -125,6 +130,7 @@ function Approve({ procedure, version, file, inForce, hinders, today, written }:
 
 function SendBack({ procedure, version, file, written }: DecideProps) {
   const { staff } = useBook();
+  const bar = useBar('procedure.sent-back');
   const [who, setWho] = useState('');
   const [reason, setReason] = useState('');
   const missing = who === '' ? 'Choose who sends it back.' : reason.trim() === '' ? 'Say why.' : undefined;
@@ -146,18 +152,25 @@ function SendBack({ procedure, version, file, written }: DecideProps) {
           title={`Send version ${version.version} back`}
           sentence={`The journal will say that ${memberText(staff, who)} sent version ${version.version} of “${file.title}” back, because: ${reason.trim()}`}
           isDisabled={missing !== undefined}
+          bar={bar}
           write={write}
         />
-        <output className="quiet">{missing}</output>
+        <output className="quiet">{bar ? '' : missing}</output>
       </p>
     </section>
   );
 }
 
 export function Decide(props: DecideProps) {
+  const bar = useBar('procedure.approved');
   return (
     <section aria-labelledby="decide-title" className="decide">
       <h2 id="decide-title">Decide</h2>
+      {bar && (
+        <p className="notice" role="note">
+          {bar}
+        </p>
+      )}
       <Approve {...props} />
       <SendBack {...props} />
       <NotListed />

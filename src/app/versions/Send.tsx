@@ -12,6 +12,7 @@ import type { Editing } from '../compose/editing.ts';
 import { textOf } from '../compose/model/draft.ts';
 import { Select } from '../compose/parts.tsx';
 import { Summary } from '../findings/Summary.tsx';
+import { useBar } from '../journal/useBar.ts';
 import { book, useBook } from '../journal/useBook.ts';
 import { membersOf, NotListed, Who } from '../journal/Who.tsx';
 import { limitsFor } from '../model/findings.ts';
@@ -23,6 +24,9 @@ import { HINDERS, STAGE_NAMES } from './labels.ts';
 import { lineageOf, setLineage } from './lineage.ts';
 import { sending, versionNamed, versionPath, versionsOf } from './model.ts';
 import { Opening } from './Opening.tsx';
+
+/** A draft is a file as well, and can be carried to the device that may send it. */
+const ELSEWHERE = 'What you write here can be saved as a file, and sent from such a device.';
 
 interface SendProps extends Editing {
   readonly id: string;
@@ -164,7 +168,9 @@ function useHindrances(draft: SendProps['draft'], checked: Checked, procedure: s
   const found = foundIn(checked);
   const { title, version } = draft;
   const { current, complete, judged, diagnostics = [] } = checked;
-  const broken = current && complete && !judged && diagnostics.length > 0;
+  const unreadable = current && complete && !judged && diagnostics.length > 0;
+  // Without steps no check ever runs: nobody is to wait for one.
+  const broken = unreadable || draft.steps.length === 0;
   const toSend = { title, version, text, content: hashOfText(text), checked: found, broken };
   return { text, found, all: hindrances(toSend, versionNamed(state, procedure, version)) };
 }
@@ -176,6 +182,7 @@ export function Send({ id, draft, edit, checked }: SendProps) {
   const [to, setTo] = useState<ReadonlySet<string>>(new Set());
   const { procedure, choices, chosen, choose } = useProcedure(id, draft.title);
   const { text, found, all } = useHindrances(draft, checked, procedure);
+  const bar = useBar('procedure.sent-for-review');
   const people = membersOf(staff).flatMap(({ person }) => (to.has(person) && person !== by ? [person] : []));
   const nobody = people.length === 0 ? 'Choose who is to review it.' : undefined;
   const missing = by === '' ? 'Choose who sends it.' : nobody;
@@ -192,6 +199,11 @@ export function Send({ id, draft, edit, checked }: SendProps) {
         Exactly this draft, as the check has seen it, goes into the journal of this device for somebody else
         to approve or send back. What you write afterwards is not in it.
       </p>
+      {bar && (
+        <p className="notice" role="note">
+          {bar} {ELSEWHERE}
+        </p>
+      )}
       <Opening />
       {found && (
         <Summary
@@ -226,9 +238,12 @@ export function Send({ id, draft, edit, checked }: SendProps) {
           title="Send for review"
           sentence={`The journal will say that ${memberText(staff, by)} sent version ${draft.version} of “${draft.title}” to ${names} for review.`}
           isDisabled={is !== 'ready' || all.length > 0 || missing !== undefined}
+          bar={bar}
           write={write}
         />
-        <output className="quiet">{all.length > 0 ? 'See above what stands in the way.' : missing}</output>
+        {!bar && (
+          <output className="quiet">{all.length > 0 ? 'See above what stands in the way.' : missing}</output>
+        )}
       </p>
     </section>
   );

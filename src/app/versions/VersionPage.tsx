@@ -14,6 +14,7 @@ import { TextLine } from '../compose/parts.tsx';
 import { drafts } from '../compose/store/useDrafts.ts';
 import { FindingRow } from '../findings/FindingRow.tsx';
 import { Summary } from '../findings/Summary.tsx';
+import { useBar } from '../journal/useBar.ts';
 import { book, useBook } from '../journal/useBook.ts';
 import { Who } from '../journal/Who.tsx';
 import { LanguageNote } from '../languages/LanguageNote.tsx';
@@ -166,6 +167,7 @@ function Retire({
   written,
 }: Pick<VersionProps, 'known' | 'file'> & { readonly written: (what: string) => void }) {
   const { staff } = useBook();
+  const bar = useBar('procedure.retired');
   const [who, setWho] = useState('');
   const [reason, setReason] = useState('');
   const { procedure, version } = known;
@@ -188,9 +190,10 @@ function Retire({
           title={`Retire version ${version.version}`}
           sentence={`The journal will say that ${memberText(staff, who)} retired version ${version.version} of “${file.title}”, because: ${reason.trim()}`}
           isDisabled={missing !== undefined}
+          bar={bar}
           write={write}
         />
-        <output className="quiet">{missing}</output>
+        <output className="quiet">{bar ? '' : missing}</output>
       </p>
     </details>
   );
@@ -251,7 +254,9 @@ function Version(props: VersionProps & { readonly today: string }) {
       )}
       <History version={version} />
       <Actions known={known} file={file} text={text} fileName={fileName} />
-      <PrintPanel printable={{ text, approval: approvalOf(version), donning: donningFor(file.donning) }} />
+      <PrintPanel
+        printable={() => ({ text, approval: approvalOf(version), donning: donningFor(file.donning) })}
+      />
       {version.stage !== 'retired' && <Found known={known} file={file} progress={progress} />}
       {before && (
         <Diff
@@ -263,7 +268,10 @@ function Version(props: VersionProps & { readonly today: string }) {
       {accepted.length > 0 && (
         <section aria-labelledby="accepted-title">
           <h2 id="accepted-title">Accepted in writing</h2>
-          <AcceptedRows rows={accepted} />
+          <AcceptedRows
+            rows={accepted}
+            findings={progress.result?.complete ? progress.result.judged?.findings : undefined}
+          />
         </section>
       )}
       {version.stage === 'review' && (
@@ -279,7 +287,7 @@ function Version(props: VersionProps & { readonly today: string }) {
       )}
       <StepList file={file} />
       <div className="print-only">
-        <LanguageNote />
+        <LanguageNote onPaper />
       </div>
       {version.stage === 'approved' && <Retire known={known} file={file} written={setDone} />}
       <p className="no-print">

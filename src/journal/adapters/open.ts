@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Store } from '../port.ts';
 import { guarded } from './sqliteFaults.ts';
-import type { Db } from './sqliteFile.ts';
+import { type Db, strangeTriggers } from './sqliteFile.ts';
 import { openPostgres } from './postgres.ts';
 import { openSqlite, readSqlite } from './sqlite.ts';
 
@@ -45,12 +45,13 @@ export async function readJournal(place: JournalPlace): Promise<Store | undefine
   return existsSync(place.file) ? readSqlite(place.file) : undefined;
 }
 
-/** What the database says when it looks at its own pages; nothing where it has no such check. Throws where it cannot even look. */
+/** What the database says when it looks at its own pages, and triggers that are not the journal's; nothing where it has no such check. Throws where it cannot even look. */
 export function selfCheckOf(store: Store & { readonly db?: Db }): readonly string[] {
   const { db } = store;
   if (!db) return [];
   const rows = guarded(() => db.pragma('integrity_check(20)')) as readonly {
     readonly integrity_check: string;
   }[];
-  return rows.map((row) => row.integrity_check).filter((said) => said !== 'ok');
+  const said = rows.map((row) => row.integrity_check).filter((one) => one !== 'ok');
+  return [...said, ...guarded(() => strangeTriggers(db))];
 }

@@ -3,7 +3,7 @@
 import type { Pool as PgPool } from 'pg';
 import { admit, askedOf, checkAlone } from '../admit.ts';
 import type { Entry, Row } from '../entry.ts';
-import { readRows } from '../fold.ts';
+import { readRows, readState } from '../fold.ts';
 import { type Acknowledged, type Range, type Snapshot, type Store, USUAL_PAGE } from '../port.ts';
 import { connect, failure, guarded, inTransaction, prepare, takeTurn } from './postgresClient.ts';
 import { headIn, insert, rowsBy, standing } from './postgresRows.ts';
@@ -48,7 +48,7 @@ function snapshotsIn(pool: PgPool, schema: string): Store['snapshots'] {
       version,
       unitNumber: Number(unitNumber),
       unitHash,
-      state: JSON.parse(state) as Snapshot['state'],
+      state: readState(view, state),
     };
   };
   const save = ({ view, version, unitNumber, unitHash, state }: Snapshot) =>

@@ -51,6 +51,14 @@ export function isJournal(db: Db): boolean {
   const version = numberOf(db, 'user_version');
   const tables = db.prepare('select count(*) as n from sqlite_schema').get() as { readonly n: number };
   if (id === 0 && version === 0 && tables.n === 0) return false;
+  const own = db
+    .prepare(
+      `select count(*) as n from sqlite_schema where type = 'table' and name in ('entry', 'head', 'snapshot')`,
+    )
+    .get() as { readonly n: number };
+  // A view in a table's place could run without an end.
+  if (id === APPLICATION_ID && own.n !== 3)
+    throw new JournalError({ code: 'damaged', detail: 'the tables of the journal are not there' });
   if (id !== APPLICATION_ID) throw new JournalError({ code: 'damaged', detail: 'the file is no journal' });
   if (version > SCHEMA_VERSION && version !== BACKUP_VERSION)
     throw new JournalError({
@@ -58,6 +66,27 @@ export function isJournal(db: Db): boolean {
       detail: `form ${version}, this release knows ${SCHEMA_VERSION}`,
     });
   return true;
+}
+
+/**
+ * Triggers that are not as the journal makes them: they act on entries that are yet to come. One that is missing lets mistakes
+ * through.
+ */
+export function strangeTriggers(db: Db): readonly string[] {
+  const own = new Map(
+    [...TRIGGERS.matchAll(/create trigger (\w+)[\s\S]*?\nend/g)].map(([text, name = '']) => [name, text]),
+  );
+  const found = db.prepare(`select name, sql from sqlite_schema where type = 'trigger'`).all() as readonly {
+    readonly name: string;
+    readonly sql: string;
+  }[];
+  const there = new Set(found.map(({ name }) => name));
+  return [
+    ...found
+      .filter(({ name, sql }) => own.get(name)?.toLowerCase() !== sql.toLowerCase())
+      .map(({ name }) => `the trigger ${name} is not one of the journal's`),
+    ...[...own.keys()].filter((name) => !there.has(name)).map((name) => `the trigger ${name} is missing`),
+  ];
 }
 
 /** Throws where the file is a backup with the server's records: written on, it would be a journal that holds passwords' hashes. */

@@ -1,6 +1,7 @@
 // The few statements that a SQLite journal needs, prepared once.
 import type { Asked, Standing } from '../admit.ts';
 import { type Head, type Row, START } from '../entry.ts';
+import { readState } from '../fold.ts';
 import type { Range, Snapshot } from '../port.ts';
 import { USUAL_PAGE } from '../port.ts';
 import type { Db } from './sqliteFile.ts';
@@ -86,7 +87,7 @@ export function snapshotStatements(db: Db) {
       const kept = load.get(view) as Kept | undefined;
       if (!kept) return undefined;
       const { version, unitNumber, unitHash, state } = kept;
-      return { view, version, unitNumber, unitHash, state: JSON.parse(state) as Snapshot['state'] };
+      return { view, version, unitNumber, unitHash, state: readState(view, state) };
     },
     save: ({ view, version, unitNumber, unitHash, state }: Snapshot): void => {
       save.run(view, version, unitNumber, unitHash, JSON.stringify(state));

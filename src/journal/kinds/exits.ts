@@ -6,7 +6,7 @@ import { code, freeText, personId, plainObject, sha256Hex, slug, versionName, wh
 const exit = { exit: slug };
 const line = { ...exit, line: whole, step: code };
 
-export const exitStarted = z.strictObject({
+export const exitStartedFirst = z.strictObject({
   ...exit,
   drill: z.boolean(),
   procedure: slug,
@@ -17,6 +17,14 @@ export const exitStarted = z.strictObject({
   wearer: personId,
   observer: personId,
   assistants: z.array(personId).max(8),
+});
+
+/** `kind`: what the procedure that is read aloud does; null: not recorded. */
+export const exitStarted = exitStartedFirst.extend({ kind: z.enum(['doffing', 'donning']).nullable() });
+
+export const startedFrom = (first: z.infer<typeof exitStartedFirst>): z.infer<typeof exitStarted> => ({
+  ...first,
+  kind: null,
 });
 
 export const lineShown = z.strictObject(line);

@@ -19,7 +19,7 @@ export const KINDS = {
   'product.time-recorded': kind(unit.productTime, ['label']),
   'staff.listed': kind(unit.staffListed, ['role', 'initials']),
   'language.signed-off': kind(unit.languageSignedOff),
-  'exit.started': kind(exits.exitStarted),
+  'exit.started': revised(kind(exits.exitStartedFirst), exits.exitStarted, exits.startedFrom),
   'exit.line-shown': kind(exits.lineShown),
   'exit.line-confirmed': kind(exits.lineConfirmed),
   'exit.not-seen': kind(exits.notSeen),

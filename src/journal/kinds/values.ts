@@ -9,8 +9,9 @@ z.config({ jitless: true });
 /** Units, devices, procedures, rooms, exits, visits, timers, questions: chosen by the unit or made by a device. */
 export const slug = z
   .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
-  .max(64);
+  // First, and alone: a text of millions of characters would exhaust the pattern.
+  .max(64, { abort: true })
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
 
 /** A person of the staff list. The prefix keeps a name from passing for one; the rest is made, not chosen. */
 export const personId = z.string().regex(/^p-[a-z0-9]{4,32}$/);

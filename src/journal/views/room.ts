@@ -3,6 +3,8 @@
 // Visits lie in drawers by their id, so that an entry copies one drawer and not years of them.
 import type { View } from '../fold.ts';
 import type { Seen } from '../reading.ts';
+import { type Guided, guidedBy } from './guided.ts';
+import { onceEach } from './onceEach.ts';
 import { type Fact, ROOM_KINDS, type RoomKind, type Stay, stayOf } from './stay.ts';
 
 type Drawer = Readonly<Record<string, readonly Fact[]>>;
@@ -11,6 +13,8 @@ export type RoomState = {
   readonly drawers: Readonly<Record<string, Drawer>>;
   /** Exits that are drills; a donning read aloud has the id of the visit that it begins. */
   readonly drills: Readonly<Record<string, true>>;
+  /** Exits for real that go on: who is there by their own entries. */
+  readonly guided: Readonly<Record<string, Guided>>;
 };
 
 const DRAWERS = 64;
@@ -35,7 +39,8 @@ function added(state: RoomState, fact: Fact): RoomState {
 const isOfRooms = (entry: Seen): entry is Extract<Seen, { readonly kind: RoomKind }> =>
   (ROOM_KINDS as readonly string[]).includes(entry.kind);
 
-function next(state: RoomState, entry: Seen): RoomState {
+/** What an entry says of a visit by itself. */
+function told(state: RoomState, entry: Seen): RoomState {
   const { at, by, hash } = entry;
   if (isOfRooms(entry)) {
     const { kind, body } = entry;
@@ -51,11 +56,29 @@ function next(state: RoomState, entry: Seen): RoomState {
   return state;
 }
 
+/** The exit that an entry belongs to; a donning's has the id of the visit that it begins. */
+function exitOf({ kind, body }: Seen): string | undefined {
+  if (kind === 'room.entered') return body.visit;
+  return kind === 'exit.started' || kind === 'exit.handed-over' || kind === 'exit.ended'
+    ? body.exit
+    : undefined;
+}
+
+function next(state: RoomState, entry: Seen): RoomState {
+  const after = told(state, entry);
+  const exit = exitOf(entry);
+  if (exit === undefined) return after;
+  const { guided, facts } = guidedBy(own(state.guided, exit), entry);
+  const { [exit]: _, ...others } = state.guided;
+  const going = guided === undefined ? others : { ...others, [exit]: guided };
+  return facts.reduce(added, { ...after, guided: going });
+}
+
 export const roomView: View<RoomState> = {
   name: 'room',
-  version: 2,
-  start: { drawers: {}, drills: {} },
-  kinds: [...ROOM_KINDS, 'exit.started', 'exit.handed-over'],
+  version: 4,
+  start: { drawers: {}, drills: {}, guided: {} },
+  kinds: [...ROOM_KINDS, 'exit.started', 'exit.handed-over', 'exit.ended'],
   next,
 };
 
@@ -67,10 +90,12 @@ const enteredFirst = (a: Stay, b: Stay): number => {
 
 /** All of them, by when they began; of those without a way in, by their end. */
 export const staysOf = ({ drawers, drills }: RoomState): readonly Stay[] =>
-  Object.values(drawers)
-    .flatMap((drawer) => Object.entries(drawer))
-    .flatMap(([visit, facts]) => stayOf(facts, own(drills, visit) === true) ?? [])
-    .toSorted(enteredFirst);
+  onceEach(
+    Object.values(drawers)
+      .flatMap((drawer) => Object.entries(drawer))
+      .flatMap(([visit, facts]) => stayOf(facts, own(drills, visit) === true) ?? [])
+      .toSorted(enteredFirst),
+  ).toSorted(enteredFirst);
 
 export interface RoomNow {
   /** The longest inside first. */

@@ -14,6 +14,8 @@ export type FactOf<Kind extends RoomKind> = {
   readonly by: string | null;
   readonly hash: string;
   readonly body: Bodies[Kind];
+  /** The exit whose own entries say it; absent where somebody wrote it in the logbook. */
+  readonly guided?: string;
 };
 export type Fact = { readonly [Kind in RoomKind]: FactOf<Kind> }[RoomKind];
 
@@ -47,6 +49,8 @@ export interface Stay {
   readonly items: Entered['items'];
   readonly limit: Entered['limit'];
   readonly drill: boolean;
+  /** The exit read aloud by whose own entries somebody was there (guided.ts); null where it was written in the logbook. */
+  readonly guided: string | null;
   readonly asked: Asked | null;
   /** The doffing that followed, where one was recorded. */
   readonly exit: string | null;
@@ -83,33 +87,32 @@ const of =
   (fact: Fact): fact is Extract<Fact, { readonly kind: Kind }> =>
     fact.kind === kind;
 
-function begun({ kind, at, by, body }: FactOf<'room.entered'> | FactOf<'room.left'>): Stay {
+const NOTHING_YET: Omit<Stay, 'visit' | 'person' | 'room' | 'guided'> = {
+  role: null,
+  entered: null,
+  left: null,
+  worn: null,
+  ensemble: null,
+  items: [],
+  limit: null,
+  drill: false,
+  asked: null,
+  exit: null,
+  observers: [],
+  writtenIn: null,
+  writtenOut: null,
+  corrections: [],
+  undone: false,
+  leftTwice: false,
+};
+
+function begun(fact: FactOf<'room.entered'> | FactOf<'room.left'>): Stay {
+  const { kind, body, guided = null } = fact;
   const { visit, person, room } = body;
-  const stay = {
-    visit,
-    person,
-    room,
-    role: null,
-    entered: null,
-    left: null,
-    worn: null,
-    ensemble: null,
-    items: [],
-    limit: null,
-    drill: false,
-    asked: null,
-    exit: null,
-    observers: [],
-    writtenIn: null,
-    writtenOut: null,
-    corrections: [],
-    undone: false,
-    leftTwice: false,
-  };
+  const stay = { ...NOTHING_YET, visit, person, room, guided };
   if (kind === 'room.left') return stay;
   const { happened: entered, role, worn, ensemble, items, limit, drill, observer } = body;
   const observers = observer === null ? [] : [{ observer, from: entered, late: body.late }];
-  const writtenIn = { at, by, late: body.late };
   return {
     ...stay,
     entered,
@@ -120,7 +123,7 @@ function begun({ kind, at, by, body }: FactOf<'room.entered'> | FactOf<'room.lef
     limit,
     drill: drill === true,
     observers,
-    writtenIn,
+    writtenIn: written(fact),
   };
 }
 

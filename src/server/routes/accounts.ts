@@ -1,4 +1,4 @@
-// The lead's list of who may sign in. Whatever changes an account ends its sessions; the last lead cannot be taken away.
+// The lead's list of who may sign in. Whatever changes an account ends its sessions and the codes it made; the last lead cannot be taken away.
 import type { BodyOf } from '../../api/routes.ts';
 import type { Handlers } from '../context.ts';
 import { keep } from '../passwords.ts';
@@ -15,6 +15,7 @@ import {
   setPassword,
   setRole,
 } from '../store/accounts.ts';
+import { voidPairingsBy } from '../store/devices.ts';
 import type { Sql } from '../store/sql.ts';
 
 const leads = ({ role, disabled }: Pick<Account, 'role' | 'disabled'>): boolean =>
@@ -35,6 +36,7 @@ async function change(
   await setDisabled(sql, id, changed.disabled);
   if (password !== undefined) await setPassword(sql, id, password, true);
   await endSessionsOf(sql, id);
+  await voidPairingsBy(sql, account.person);
   return { ...changed, firstPassword: account.firstPassword || password !== undefined };
 }
 

@@ -18,6 +18,7 @@ import {
   type Offer,
   revoke,
   unclaimPairing,
+  voidPairingsFor,
 } from '../store/devices.ts';
 import { unitOf } from './session.ts';
 
@@ -34,6 +35,8 @@ async function join(call: Call<'pair'>, offer: Offer): Promise<string> {
   });
   return context.records.write((sql) => admitDevice(sql, offer, now));
 }
+
+const secondsFrom = (now: Date, end: string): number => Math.round((Date.parse(end) - now.getTime()) / 1000);
 
 async function stateOf(
   call: { readonly context: Context; readonly now: Date },
@@ -74,8 +77,8 @@ export const deviceRoutes: Pick<Handlers, DeviceRoute> = {
     const offer = { device, label, role, madeBy: personOf(call).person };
     const endsAt = await context.records.write((sql) => addPairing(sql, readCode(code), offer, now));
     if (endsAt === undefined) throw new Refusal('too-many-pairings', { after: 60 });
-    const address = `${context.reach().address}/#pair=${code}`;
-    return { device, code, endsAt, address, qr: renderSVG(address) };
+    const address = `${context.reach().address}/device#pair=${code}`;
+    return { device, code, endsAt, seconds: secondsFrom(now, endsAt), address, qr: renderSVG(address) };
   },
 
   pair: async (call) => {
@@ -109,7 +112,11 @@ export const deviceRoutes: Pick<Handlers, DeviceRoute> = {
 
   'revoke-device': async (call) => {
     const { context, params, body, now } = call;
-    await context.records.write((sql) => revoke(sql, params.device, now));
+    await context.records.write(async (sql) => {
+      await revoke(sql, params.device, now);
+      // A code that was made before, to pair it again, would bring it back.
+      await voidPairingsFor(sql, params.device);
+    });
     const device = await findDevice(context.records, params.device);
     if (!device) throw new Refusal('not-found');
     if (device.revocationNoted) return {};

@@ -1,5 +1,6 @@
 // Health records of staff: written and read by occupational health alone, sealed in the journal under a chain of their own. Who
 // reads whose and why is written before anything is shown: where that cannot be stored, nothing is shown.
+import { MOST_RECORDS } from '../../api/shapes/health.ts';
 import type { Accepted } from '../../journal/entry.ts';
 import { seen } from '../../journal/reading.ts';
 import { type Call, type Context, type Handlers, personOf } from '../context.ts';
@@ -8,8 +9,6 @@ import { seal, unseal } from '../health/seal.ts';
 import { HEALTH_DEVICE, headOfDevice, READS_DEVICE, writeOwn } from '../ownEntries.ts';
 import { Refusal } from '../refusal.ts';
 import { unitOf } from './session.ts';
-
-const PAGE = 200;
 
 function keysOf({ healthKeys }: Context): HealthKeys {
   if (!healthKeys) throw new Refusal('health-key-missing');
@@ -85,8 +84,8 @@ export const healthRoutes: Pick<Handlers, HealthRoute> = {
     const { context, body } = call;
     const keys = keysOf(context);
     const unit = await unitOf(call);
-    const { from = 1, person } = body;
-    const rows = await context.journal.read(from, { device: HEALTH_DEVICE, most: PAGE });
+    const { from = 1, most = MOST_RECORDS, person } = body;
+    const rows = await context.journal.read(from, { device: HEALTH_DEVICE, most });
     const all = rows.map((row) => opened(row, unit.id, keys));
     const records = all.filter((one) => person === undefined || one.person === person);
     const place = await after(context, HEALTH_DEVICE, from, rows);
@@ -96,7 +95,7 @@ export const healthRoutes: Pick<Handlers, HealthRoute> = {
 
   'list-health-readings': async ({ context, query }) => {
     const { from = 1 } = query;
-    const rows = await context.journal.read(from, { device: READS_DEVICE, most: PAGE });
+    const rows = await context.journal.read(from, { device: READS_DEVICE, most: MOST_RECORDS });
     return { readings: rows.map(readingOf), ...(await after(context, READS_DEVICE, from, rows)) };
   },
 };

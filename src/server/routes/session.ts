@@ -1,9 +1,10 @@
 // Signing in and out. A new session is begun at every sign-in, whatever token the browser came with, so that a token which
 // somebody else put there is worth nothing.
+import { isStrong } from '../../api/passwordRule.ts';
 import type { Call, Handlers } from '../context.ts';
 import { personOf } from '../context.ts';
 import { counted } from '../limits.ts';
-import { isRight, isStrong, keep } from '../passwords.ts';
+import { isRight, keep } from '../passwords.ts';
 import { Refusal } from '../refusal.ts';
 import {
   beginSession,

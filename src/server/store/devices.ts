@@ -102,6 +102,14 @@ export async function claimPairing(sql: Sql, code: string, now: Date): Promise<O
   return row && { device: row.device, label: row.label, role: row.role as Role, madeBy: row.made_by };
 }
 
+/** Codes that would let a device in again: void from now on. */
+export const voidPairingsFor = (sql: Sql, device: string): Promise<number> =>
+  sql.run('delete from @pairing where device = ?', device);
+
+/** Codes that a person made, as the journal calls them. */
+export const voidPairingsBy = (sql: Sql, person: string): Promise<number> =>
+  sql.run('delete from @pairing where made_by = ?', person);
+
 /** After a failure that was not the tablet's: the code may be used after all. */
 export const unclaimPairing = (sql: Sql, code: string): Promise<number> =>
   sql.run('update @pairing set claimed_at = null where code = ?', fingerprint(code));

@@ -1,5 +1,6 @@
 // The guide's own sentences in English: short, verb and object first.
 import type { GuideWords } from '../guide.ts';
+import { GUIDE_LABELS } from './guideLabels.ts';
 
 export const GUIDE: GuideWords = {
   hold: 'HOLD. Hands still off the face.',
@@ -96,7 +97,7 @@ export const GUIDE: GuideWords = {
   early: {
     'wearer-unwell': 'The wearer is unwell',
     'label-says-less': 'The label says less',
-    emergency: 'Emergency',
+    emergency: 'Because of an emergency',
     'product-ran-out': 'The product ran out',
     other: 'Another reason',
   },
@@ -116,8 +117,8 @@ export const GUIDE: GuideWords = {
   emergencies: {
     'glove-tear': 'Glove torn',
     'suit-tear': 'Suit, gown or apron torn',
-    'splash-skin': 'Splash on the skin',
-    'splash-face': 'Splash in eye, nose or mouth',
+    'splash-skin': 'Splash or touch: skin',
+    'splash-face': 'Splash or touch: eye, nose or mouth',
     sharps: 'Needle or cut',
     'respirator-failure': 'Respirator slipped or failed',
     'powered-air-failure': 'Powered air stopped',
@@ -135,7 +136,7 @@ export const GUIDE: GuideWords = {
     drill: 'DRILL',
     unapproved: 'This procedure is not approved: for drills only.',
     invented: 'INVENTED, for demonstration only',
-    'no-unit-plan': "The unit's exposure plan is missing: only published actions are shown.",
+    'no-unit-plan': "The unit's exposure plan is missing: only general first actions are shown.",
     'no-rescuer': 'No rescuer is named. Name one before anybody enters.',
     'no-wear-limit': 'The unit has set no limit of time in the suit.',
     'holds-not-worked-out': 'Holds could not be worked out for this procedure.',
@@ -151,7 +152,7 @@ export const GUIDE: GuideWords = {
     'timer-running': 'The time is not up. Wait, or give a reason.',
     'reason-missing': 'Give a reason.',
     'offer-open': 'Take the other way, or say why not.',
-    'other-line': 'That is not the last confirmed line.',
+    'other-line': 'Not the line confirmed last. Ask whoever hands over, then choose it.',
     ended: 'This exit has ended.',
   },
   bars: {
@@ -159,6 +160,7 @@ export const GUIDE: GuideWords = {
     'approved-other-text': 'Another text was approved, not this one.',
     'approval-ended': 'The approval has run out.',
     'no-observer': 'Nobody is named as observer.',
+    'no-assistant': 'Some steps need an assistant, and none is named.',
   },
   fits: {
     'too-low': 'The screen is not high enough for two lines at this distance.',
@@ -180,4 +182,5 @@ export const GUIDE: GuideWords = {
     `Hold: place ${rank} among the steps; its slips carry ${share} of the chance. Which steps get a hold is judgement.`,
   searching: 'Looking for the best way on ...',
   offer: (before, after) => `Another way on. As read: ${before}. This way: ${after}.`,
+  labels: GUIDE_LABELS,
 };

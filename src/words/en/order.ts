@@ -2,7 +2,7 @@
 // asks of people.
 import { evidence } from '../../evidence/index.ts';
 import { pairWriter } from '../figures.ts';
-import { durationsIn, percentsIn } from '../numbers.ts';
+import { percentsIn } from '../numbers.ts';
 import type { OrderWords } from '../order.ts';
 import { type OrderGround, type OrderTable, orderWords } from '../orderWords.ts';
 import { figureName } from './mends.ts';
@@ -36,8 +36,13 @@ function doing(label: string): string {
 const TABLE: OrderTable = {
   figure: (is, name) =>
     `the ${is === 'impossible' || is === 'open' || is === 'departures' ? 'number of ' : ''}${lower(name)}`,
-  difference: (name, [from, to], rests, rises) =>
-    `${name} ${rises ? 'rises' : 'falls'} from ${from} to ${to}${rests}`,
+  points: (size) => `${size} percentage ${size === '1' ? 'point' : 'points'}`,
+  slight: (within, rises) => `${rises ? 'higher' : 'lower'} by less than ${within}`,
+  difference: (name, [from, to, within], rests, rises) => {
+    const verb = rises ? 'rises' : 'falls';
+    if (within === undefined) return `${name} ${verb} from ${from} to ${to}${rests}`;
+    return `${name} ${verb} by less than ${within} and, rounded, is ${from} both times${rests}`;
+  },
   chosen: {
     order: (step, next) => `${step} before ${doing(next)}`,
     technique: (step) => `${step} as written here`,
@@ -64,9 +69,9 @@ const TABLE: OrderTable = {
     `${counted(tried, 'beginning')} of orders tried over ${counted(scenes, 'situation')}`,
   proved: (kept, tried) =>
     `Proved: no order that the search may choose is better than ${kept ? 'the given one' : 'this one'} (${tried}).`,
-  notProved: (kept, name, [from, to], rests, tried) =>
+  notProved: (kept, name, [from, to, within], rests, tried) =>
     `Not proved: orders that were not followed to their end could still be better than ${kept ? 'the given one' : 'this one'}. ` +
-    `The gap: ${name} is ${to}, and no order that the search may choose is below ${from}${rests} (${tried}).`,
+    `The gap: ${name} is ${to}, and no order that the search may choose ${within === undefined ? `is below ${from}` : `lowers it by ${within} or more`}${rests} (${tried}).`,
   rewritings: {
     'same-steps': 'The same steps will do.',
     'few-steps': 'A few steps move or are added.',
@@ -94,7 +99,7 @@ const TABLE: OrderTable = {
 
 const GROUND: OrderGround = {
   figureName,
-  write: pairWriter(percentsIn('en', ' '), durationsIn('en')),
+  write: pairWriter(percentsIn('en', ' ', TABLE.points)),
   status: (status) => STATUS_WORDS[status],
   label: stepLabel,
   sentence: stepSentence,

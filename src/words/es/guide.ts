@@ -1,5 +1,6 @@
 // The guide's own sentences in Spanish. Machine-made, as the language says of itself.
 import type { GuideWords } from '../guide.ts';
+import { GUIDE_LABELS } from './guideLabels.ts';
 
 export const GUIDE: GuideWords = {
   hold: 'ALTO. Manos quietas lejos de la cara.',
@@ -96,7 +97,7 @@ export const GUIDE: GuideWords = {
   early: {
     'wearer-unwell': 'La persona equipada se siente mal',
     'label-says-less': 'La etiqueta dice menos',
-    emergency: 'Emergencia',
+    emergency: 'Por una emergencia',
     'product-ran-out': 'Se acabó el producto',
     other: 'Otro motivo',
   },
@@ -116,8 +117,8 @@ export const GUIDE: GuideWords = {
   emergencies: {
     'glove-tear': 'Guante roto',
     'suit-tear': 'Mono, bata o delantal roto',
-    'splash-skin': 'Salpicadura en la piel',
-    'splash-face': 'Salpicadura en ojo, nariz o boca',
+    'splash-skin': 'Salpicadura o contacto: piel',
+    'splash-face': 'Salpicadura o contacto: ojo, nariz o boca',
     sharps: 'Pinchazo o corte',
     'respirator-failure': 'Mascarilla desplazada o con fallo',
     'powered-air-failure': 'Ventilación asistida parada',
@@ -135,7 +136,7 @@ export const GUIDE: GuideWords = {
     drill: 'SIMULACRO',
     unapproved: 'Este procedimiento no está aprobado: solo para simulacros.',
     invented: 'INVENTADO, solo para demostración',
-    'no-unit-plan': 'Falta el plan de exposición de la unidad: solo se muestran acciones publicadas.',
+    'no-unit-plan': 'Falta el plan de exposición de la unidad: solo se muestran acciones generales.',
     'no-rescuer': 'No se ha nombrado rescatador. Nombre a uno antes de que alguien entre.',
     'no-wear-limit': 'La unidad no ha fijado un límite de tiempo en el traje.',
     'holds-not-worked-out': 'No se pudieron calcular las pausas de este procedimiento.',
@@ -151,7 +152,7 @@ export const GUIDE: GuideWords = {
     'timer-running': 'El tiempo no ha terminado. Espere, o dé un motivo.',
     'reason-missing': 'Dé un motivo.',
     'offer-open': 'Tome el otro camino, o diga por qué no.',
-    'other-line': 'Esa no es la última línea confirmada.',
+    'other-line': 'Esa no es la última línea confirmada. Pregúntela a quien entrega y elíjala.',
     ended: 'Esta salida ha terminado.',
   },
   bars: {
@@ -159,6 +160,7 @@ export const GUIDE: GuideWords = {
     'approved-other-text': 'Se aprobó otro texto, no este.',
     'approval-ended': 'La aprobación ha caducado.',
     'no-observer': 'No se ha nombrado observador.',
+    'no-assistant': 'Algunos pasos necesitan un asistente, y no se ha nombrado ninguno.',
   },
   fits: {
     'too-low': 'La pantalla no tiene altura para dos líneas a esta distancia.',
@@ -180,4 +182,5 @@ export const GUIDE: GuideWords = {
     `Pausa: puesto ${rank} entre los pasos; sus fallos suman ${share} de la probabilidad. Qué pasos llevan pausa es una apreciación.`,
   searching: 'Buscando la mejor continuación ...',
   offer: (before, after) => `Otra continuación. Como está escrito: ${before}. Así: ${after}.`,
+  labels: GUIDE_LABELS,
 };

@@ -16,7 +16,12 @@ export const ORDERING: OrderTable = {
     if (is === 'seconds' || is === 'chance') return `la ${lower(name)}`;
     return `el número de ${lower(name)}`;
   },
-  difference: (name, [before, after], rests) => `${name} pasa ${from(before)} ${to(after)}${rests}`,
+  points: (size) => `${size} ${size === '1' ? 'punto porcentual' : 'puntos porcentuales'}`,
+  slight: (within, rises) => `menos de ${within} ${rises ? 'más' : 'menos'}`,
+  difference: (name, [before, after, within], rests, rises) => {
+    if (within === undefined) return `${name} pasa ${from(before)} ${to(after)}${rests}`;
+    return `${name} ${rises ? 'aumenta' : 'disminuye'} menos de ${within} y, redondeada, es ${from(before)} en ambos casos${rests}`;
+  },
   chosen: {
     order: (step, next) => `${step} antes ${of(next)}`,
     technique: (step) => `${step} como se indica aquí`,
@@ -43,9 +48,9 @@ export const ORDERING: OrderTable = {
     `${tried} ${tried === 1 ? 'comienzo de orden probado' : 'comienzos de orden probados'} en ${scenes} ${scenes === 1 ? 'situación' : 'situaciones'}`,
   proved: (kept, tried) =>
     `Demostrado: ningún orden que la búsqueda puede elegir es mejor que ${which(kept)} (${tried}).`,
-  notProved: (kept, name, [least, found], rests, tried) =>
+  notProved: (kept, name, [least, found, within], rests, tried) =>
     `No demostrado: órdenes que no se siguieron hasta el final aún podrían ser mejores que ${which(kept)}. ` +
-    `La diferencia: ${name} es ${from(found)}, y ningún orden que la búsqueda puede elegir queda por debajo ${from(least)}${rests} (${tried}).`,
+    `La diferencia: ${name} es ${from(found)}, y ningún orden que la búsqueda puede elegir ${within === undefined ? `queda por debajo ${from(least)}` : `la reduce en ${within} o más`}${rests} (${tried}).`,
   rewritings: {
     'same-steps': 'Bastan los mismos pasos.',
     'few-steps': 'Unos pocos pasos se mueven o se añaden.',

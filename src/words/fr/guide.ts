@@ -1,5 +1,6 @@
 // The guide's own sentences in French. Machine-made, as the language says of itself.
 import type { GuideWords } from '../guide.ts';
+import { GUIDE_LABELS } from './guideLabels.ts';
 
 export const GUIDE: GuideWords = {
   hold: 'ARRÊT. Mains immobiles loin du visage.',
@@ -98,7 +99,7 @@ export const GUIDE: GuideWords = {
   early: {
     'wearer-unwell': 'Malaise de la personne équipée',
     'label-says-less': "L'étiquette indique moins",
-    emergency: 'Urgence',
+    emergency: "À cause d'une urgence",
     'product-ran-out': 'Plus de produit',
     other: 'Autre raison',
   },
@@ -118,8 +119,8 @@ export const GUIDE: GuideWords = {
   emergencies: {
     'glove-tear': 'Gant déchiré',
     'suit-tear': 'Combinaison, blouse ou tablier déchiré',
-    'splash-skin': 'Projection sur la peau',
-    'splash-face': "Projection dans l'œil, le nez ou la bouche",
+    'splash-skin': 'Projection ou contact : peau',
+    'splash-face': 'Projection ou contact : œil, nez ou bouche',
     sharps: 'Piqûre ou coupure',
     'respirator-failure': 'Masque déplacé ou défaillant',
     'powered-air-failure': 'Arrêt de la ventilation assistée',
@@ -137,7 +138,7 @@ export const GUIDE: GuideWords = {
     drill: 'EXERCICE',
     unapproved: "Cette procédure n'est pas approuvée : exercices seulement.",
     invented: 'INVENTÉ, pour démonstration seulement',
-    'no-unit-plan': "Le plan d'exposition de l'unité manque : seules les actions publiées sont montrées.",
+    'no-unit-plan': "Le plan d'exposition de l'unité manque : seules des actions générales sont montrées.",
     'no-rescuer': "Aucun secouriste n'est désigné. Désignez-en un avant toute entrée.",
     'no-wear-limit': "L'unité n'a pas fixé de durée limite dans la tenue.",
     'holds-not-worked-out': "Les arrêts n'ont pas pu être calculés pour cette procédure.",
@@ -153,7 +154,8 @@ export const GUIDE: GuideWords = {
     'timer-running': "Le temps n'est pas écoulé. Attendez, ou donnez une raison.",
     'reason-missing': 'Donnez une raison.',
     'offer-open': "Prenez l'autre voie, ou dites pourquoi non.",
-    'other-line': "Ce n'est pas la dernière ligne confirmée.",
+    'other-line':
+      "Ce n'est pas la dernière ligne confirmée. Demandez-la à qui passe la main, puis choisissez-la.",
     ended: 'Cette sortie est terminée.',
   },
   bars: {
@@ -161,6 +163,7 @@ export const GUIDE: GuideWords = {
     'approved-other-text': 'Un autre texte a été approuvé, pas celui-ci.',
     'approval-ended': "L'approbation a expiré.",
     'no-observer': "Personne n'est désigné comme observateur.",
+    'no-assistant': "Des étapes demandent un assistant, et aucun n'est désigné.",
   },
   fits: {
     'too-low': "L'écran n'est pas assez haut pour deux lignes à cette distance.",
@@ -182,4 +185,5 @@ export const GUIDE: GuideWords = {
     `Arrêt : rang ${rank} parmi les étapes ; ses écarts portent ${share} de la probabilité. Le choix des arrêts relève du jugement.`,
   searching: 'Recherche de la meilleure suite ...',
   offer: (before, after) => `Une autre suite. Telle que lue : ${before}. Cette suite : ${after}.`,
+  labels: GUIDE_LABELS,
 };

@@ -12,7 +12,12 @@ export const ORDERING: OrderTable = {
     if (is === 'seconds' || is === 'chance') return `la ${lower(name)}`;
     return `le nombre ${of(lower(name))}`;
   },
-  difference: (name, [from, to], rests) => `${name} passe de ${from} à ${to}${rests}`,
+  points: (size) => `${size} point de pourcentage`,
+  slight: (within, rises) => `moins de ${within} de ${rises ? 'plus' : 'moins'}`,
+  difference: (name, [from, to, within], rests, rises) => {
+    if (within === undefined) return `${name} passe de ${from} à ${to}${rests}`;
+    return `${name} ${rises ? 'augmente' : 'diminue'} de moins de ${within} et, arrondie, est de ${from} dans les deux cas${rests}`;
+  },
   chosen: {
     order: (step, next) => `${step} avant ${of(next)}`,
     technique: (step) => `${step} comme indiqué ici`,
@@ -38,9 +43,9 @@ export const ORDERING: OrderTable = {
     `${tried} ${tried > 1 ? "débuts d'ordre essayés" : "début d'ordre essayé"} dans ${scenes} ${scenes > 1 ? 'situations' : 'situation'}`,
   proved: (kept, tried) =>
     `Prouvé : aucun ordre que la recherche a le droit de choisir n'est meilleur que ${which(kept)} (${tried}).`,
-  notProved: (kept, name, [from, to], rests, tried) =>
+  notProved: (kept, name, [from, to, within], rests, tried) =>
     `Non prouvé : des ordres qui n'ont pas été suivis jusqu'au bout pourraient encore être meilleurs que ${which(kept)}. ` +
-    `L'écart : ${name} est de ${to}, et aucun ordre que la recherche a le droit de choisir n'est en dessous de ${from}${rests} (${tried}).`,
+    `L'écart : ${name} est de ${to}, et aucun ordre que la recherche a le droit de choisir ${within === undefined ? `n'est en dessous de ${from}` : `ne la réduit de ${within} ou plus`}${rests} (${tried}).`,
   rewritings: {
     'same-steps': 'Les mêmes étapes suffisent.',
     'few-steps': 'Quelques étapes changent de place ou sont ajoutées.',

@@ -103,6 +103,7 @@ export const PRINT_EN: PrintWords = {
     practiceSource: 'Rests on',
     departures: 'Departures accepted',
     noDepartures: 'None.',
+    unmatched: 'not found by this check',
     finding: 'Finding',
     where: 'Where',
     everywhere: 'everywhere',

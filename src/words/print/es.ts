@@ -104,6 +104,7 @@ export const PRINT_ES: PrintWords = {
     practiceSource: 'Se apoya en',
     departures: 'Desviaciones de la práctica aceptadas',
     noDepartures: 'Ninguna.',
+    unmatched: 'no hallada por esta revisión',
     finding: 'Hallazgo',
     where: 'Dónde',
     everywhere: 'en todas partes',

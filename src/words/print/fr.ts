@@ -107,6 +107,7 @@ const WRITTEN: Omit<PrintWords, 'set'> = {
     practiceSource: 'Repose sur',
     departures: 'Écarts de pratique acceptés',
     noDepartures: 'Aucun.',
+    unmatched: 'non relevé par cette vérification',
     finding: 'Constat',
     where: 'Où',
     everywhere: 'partout',

@@ -55,6 +55,8 @@ export interface DossierWords {
   readonly practiceSource: string;
   readonly departures: string;
   readonly noDepartures: string;
+  /** Beside an accepted departure that the check does not find: so that nobody takes it for one that there is. */
+  readonly unmatched: string;
   readonly finding: string;
   readonly where: string;
   readonly everywhere: string;

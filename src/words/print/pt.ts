@@ -104,6 +104,7 @@ export const PRINT_PT: PrintWords = {
     practiceSource: 'Baseia-se em',
     departures: 'Desvios da prática aceitos',
     noDepartures: 'Nenhum.',
+    unmatched: 'não achado por esta verificação',
     finding: 'Achado',
     where: 'Onde',
     everywhere: 'em toda parte',

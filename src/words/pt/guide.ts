@@ -1,5 +1,6 @@
 // The guide's own sentences in Portuguese. Machine-made, as the language says of itself.
 import type { GuideWords } from '../guide.ts';
+import { GUIDE_LABELS } from './guideLabels.ts';
 
 export const GUIDE: GuideWords = {
   hold: 'PARE. Mãos quietas longe do rosto.',
@@ -96,7 +97,7 @@ export const GUIDE: GuideWords = {
   early: {
     'wearer-unwell': 'A pessoa paramentada passa mal',
     'label-says-less': 'O rótulo diz menos',
-    emergency: 'Emergência',
+    emergency: 'Por causa de uma emergência',
     'product-ran-out': 'O produto acabou',
     other: 'Outro motivo',
   },
@@ -116,8 +117,8 @@ export const GUIDE: GuideWords = {
   emergencies: {
     'glove-tear': 'Luva rasgada',
     'suit-tear': 'Macacão, capote ou avental rasgado',
-    'splash-skin': 'Respingo na pele',
-    'splash-face': 'Respingo em olho, nariz ou boca',
+    'splash-skin': 'Respingo ou contato: pele',
+    'splash-face': 'Respingo ou contato: olho, nariz ou boca',
     sharps: 'Picada ou corte',
     'respirator-failure': 'Máscara deslocada ou com falha',
     'powered-air-failure': 'Ventilação motorizada parada',
@@ -135,7 +136,7 @@ export const GUIDE: GuideWords = {
     drill: 'SIMULAÇÃO',
     unapproved: 'Este procedimento não está aprovado: só para simulações.',
     invented: 'INVENTADO, só para demonstração',
-    'no-unit-plan': 'Falta o plano de exposição da unidade: só se mostram ações publicadas.',
+    'no-unit-plan': 'Falta o plano de exposição da unidade: só se mostram ações gerais.',
     'no-rescuer': 'Nenhum socorrista nomeado. Nomeie um antes que alguém entre.',
     'no-wear-limit': 'A unidade não fixou um limite de tempo no traje.',
     'holds-not-worked-out': 'Não foi possível calcular as pausas deste procedimento.',
@@ -151,7 +152,7 @@ export const GUIDE: GuideWords = {
     'timer-running': 'O tempo não terminou. Espere, ou dê um motivo.',
     'reason-missing': 'Dê um motivo.',
     'offer-open': 'Tome o outro caminho, ou diga por que não.',
-    'other-line': 'Essa não é a última linha confirmada.',
+    'other-line': 'Essa não é a última linha confirmada. Pergunte a quem passa a função e escolha-a.',
     ended: 'Esta saída terminou.',
   },
   bars: {
@@ -159,6 +160,7 @@ export const GUIDE: GuideWords = {
     'approved-other-text': 'Foi aprovado outro texto, não este.',
     'approval-ended': 'A aprovação expirou.',
     'no-observer': 'Ninguém foi nomeado observador.',
+    'no-assistant': 'Alguns passos precisam de um assistente, e ninguém foi nomeado.',
   },
   fits: {
     'too-low': 'A tela não tem altura para duas linhas a esta distância.',
@@ -180,4 +182,5 @@ export const GUIDE: GuideWords = {
     `Pausa: lugar ${rank} entre os passos; suas falhas somam ${share} da probabilidade. A escolha das pausas é uma avaliação nossa.`,
   searching: 'Procurando a melhor continuação ...',
   offer: (before, after) => `Outra continuação. Como escrito: ${before}. Assim: ${after}.`,
+  labels: GUIDE_LABELS,
 };

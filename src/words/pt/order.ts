@@ -12,7 +12,12 @@ export const ORDERING: OrderTable = {
     if (is === 'seconds' || is === 'chance') return `a ${lower(name)}`;
     return `o número de ${lower(name)}`;
   },
-  difference: (name, [from, to], rests) => `${name} passa de ${from} para ${to}${rests}`,
+  points: (size) => `${size} ponto percentual`,
+  slight: (within, rises) => `menos de ${within} a ${rises ? 'mais' : 'menos'}`,
+  difference: (name, [from, to, within], rests, rises) => {
+    if (within === undefined) return `${name} passa de ${from} para ${to}${rests}`;
+    return `${name} ${rises ? 'aumenta' : 'diminui'} menos de ${within} e, arredondada, é de ${from} nos dois casos${rests}`;
+  },
   chosen: {
     order: (step, next) => `${step} antes ${of(next)}`,
     technique: (step) => `${step} como indicado aqui`,
@@ -38,9 +43,9 @@ export const ORDERING: OrderTable = {
     `${tried} ${tried === 1 ? 'começo de ordem testado' : 'começos de ordem testados'} em ${scenes} ${scenes === 1 ? 'situação' : 'situações'}`,
   proved: (kept, tried) =>
     `Provado: nenhuma ordem que a busca pode escolher é melhor do que ${which(kept)} (${tried}).`,
-  notProved: (kept, name, [from, to], rests, tried) =>
+  notProved: (kept, name, [from, to, within], rests, tried) =>
     `Não provado: ordens que não foram seguidas até o fim ainda poderiam ser melhores do que ${which(kept)}. ` +
-    `A diferença: ${name} é de ${to}, e nenhuma ordem que a busca pode escolher fica abaixo de ${from}${rests} (${tried}).`,
+    `A diferença: ${name} é de ${to}, e nenhuma ordem que a busca pode escolher ${within === undefined ? `fica abaixo de ${from}` : `a reduz em ${within} ou mais`}${rests} (${tried}).`,
   rewritings: {
     'same-steps': 'As mesmas etapas bastam.',
     'few-steps': 'Algumas etapas mudam de lugar ou são acrescentadas.',

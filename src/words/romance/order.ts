@@ -1,6 +1,6 @@
 // The order search: its table stands in the language, what the table leans on is put together here.
 import { pairWriter } from '../figures.ts';
-import { durationsIn, percentsIn } from '../numbers.ts';
+import { percentsIn } from '../numbers.ts';
 import type { OrderWords } from '../order.ts';
 import { type OrderGround, orderWords } from '../orderWords.ts';
 import { problemWords } from './findings.ts';
@@ -11,7 +11,7 @@ import type { Tongue } from './tongue.ts';
 
 const groundOf = (tongue: Tongue): OrderGround => ({
   figureName: (figure) => figureName(tongue, figure),
-  write: pairWriter(percentsIn(tongue.language, tongue.percentSpace), durationsIn(tongue.language)),
+  write: pairWriter(percentsIn(tongue.language, tongue.percentSpace, tongue.ordering.points)),
   status: (status) => tongue.labels.statuses[status],
   label: (setting, step) => stepLabel(tongue, setting, step),
   sentence: (setting, step) => stepSentence(tongue, setting, step),

@@ -47,6 +47,7 @@ import { suggestionsFor } from '../../../src/app/compose/model/suggest.ts';
 import { ACTION_IDS } from '../../../src/domain/actions.ts';
 import { ITEM_IDS } from '../../../src/domain/items.ts';
 import { DEPENDENCES, type Procedure } from '../../../src/domain/procedure.ts';
+import { isUnmatched } from '../../../src/check/acceptance.ts';
 import { verify } from '../../../src/verify.ts';
 import { FIXTURE_KIND_IDS, ZONE_SIDES } from '../../../src/domain/room.ts';
 import { readProcedure } from '../../../src/language/index.ts';
@@ -289,7 +290,11 @@ describe('what stands around the steps', () => {
         accept(procedure, { ...one, reason: 'why', by: 'lead', date: '2026-01-31', review: '2026-07-31' }),
       without,
     );
-    expect(acceptables(signed, findingsOf(signed))).toEqual([]);
+    const left = findingsOf(signed);
+    expect(acceptables(signed, left)).toEqual([]);
+    // Each is about something that was found.
+    expect(signed.accepted.filter((one) => isUnmatched(one, left))).toEqual([]);
+    expect(signed.accepted.filter((one) => isUnmatched(one, []))).toEqual(signed.accepted);
   });
 });
 

@@ -87,6 +87,26 @@ describe('the schedule', () => {
     expect(waits()).toBe(false);
   });
 
+  it('asked the same again begins nothing anew, and breaks nothing off', async () => {
+    const { quick, full, told, schedule, pause } = stage();
+    schedule.ask('a');
+    schedule.ask('a');
+    quick.calls[0]?.done();
+    await settled();
+    pause();
+    const stops = full.stopped();
+    schedule.ask('a');
+    expect(full.stopped()).toBe(stops);
+    full.calls[0]?.answer('mends');
+    expect([quick.calls.length, full.calls.length]).toEqual([1, 1]);
+    expect(told).toEqual(['a: mends']);
+    schedule.ask('b');
+    schedule.ask('a');
+    quick.calls[1]?.done();
+    await settled();
+    expect(quick.calls.map(({ question }) => question)).toEqual(['a', 'b', 'a']);
+  });
+
   it('goes on to the full check where the quick one fails, and says when that fails too', async () => {
     const { quick, full, told, schedule, pause } = stage();
     schedule.ask('a');

@@ -38,3 +38,21 @@ test('an answer that this device is not told says so, and does not stand out', (
   expect(lines.map(({ stands }) => stands)).toEqual([false, false]);
   expect(lines[0]?.text).toContain('not told the answer');
 });
+
+test('a time is told by what it is for and by its step or its emergency, never by an id', () => {
+  const ended = (timer: string): Recorded => ({
+    kind: 'exit.timer-ended',
+    body: { exit: 'x-1', timer, how: 'cut-short', seconds: 0 },
+    at: AT,
+    by: null,
+  });
+  const timers = ['rub-rub', 'sharps-rinse', 'wear', 'a-step-of-another-way-rub'];
+  const lines = recordLines({ ...reader, answers: false }, timers.map(ended));
+  const label = wordsFor('en').stepLabel(SMALL, SMALL.steps[2]!);
+  expect(lines.map(({ text }) => text)).toEqual([
+    `Step 3, ${label}; Rub the hands: time was cut short, after 0 s`,
+    'Needle or cut; Rinse: time was cut short, after 0 s',
+    'Time in the suit: time was cut short, after 0 s',
+    'Rub the hands: time was cut short, after 0 s',
+  ]);
+});

@@ -13,6 +13,7 @@ import {
   leftOf,
   localOf,
   millisecondsOf,
+  roomAfterWord,
   roomName,
   sizesOf,
   statedOf,
@@ -163,6 +164,7 @@ describe('what is read', () => {
   test('minutes are rounded up, rooms have a capital, another day is named', () => {
     expect([0, 1, 60_000, 3_660_001].map(lasting)).toEqual(['0 min', '1 min', '1 min', '1 h 02 min']);
     expect(roomName('red-1')).toBe('Red 1');
+    expect(['room-1', 'chambre-2', 'red-1', 'room'].map(roomAfterWord)).toEqual(['1', '2', 'Red 1', 'Room']);
     expect(clock(new Date(NOW).toISOString(), NOW)).toBe('12:00');
     expect(clock(new Date(NOW).toISOString(), NOW + 86_400_000)).toBe('2026-11-25 12:00');
     expect(millisecondsOf(localOf(NOW))).toBe(NOW);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { conditionAt } from '../../../src/engine/propagate.ts';
 import { FALSE, TRUE } from '../../../src/engine/diagram.ts';
-import { boardOf, NOTHING, worse, worstOf } from '../../../src/app/model/board.ts';
+import { boardOf, contactsOf, NOTHING, worse, worstOf } from '../../../src/app/model/board.ts';
 import { leastAt, markAt, markOf } from '../../../src/app/model/marks.ts';
 import { analysisOf, boardFor, boardsFor, LARKMOOR, procedureIn } from '../checked.ts';
 
@@ -30,9 +30,21 @@ describe('the board', () => {
 
   test('lists the contacts of each step by surface id', () => {
     const ids = new Set(board.surfaces.map(({ id }) => id));
-    const ends = board.steps.flatMap((step) => step.contacts.flatMap(({ a, b }) => [a, b]));
+    const ends = board.steps.flatMap((_, step) => contactsOf(board, step).flatMap(({ a, b }) => [a, b]));
     expect(ends.length).toBeGreaterThan(100);
     expect(ends.filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  test('tells them as the plan has them, with their events', () => {
+    const { surfaces } = compiled.plan;
+    const wanted = compiled.performed.map(({ operations }) =>
+      operations.flatMap((one) =>
+        one.op === 'contact'
+          ? [{ a: surfaces[one.a]!.id, b: surfaces[one.b]!.id, events: [...one.when] }]
+          : [],
+      ),
+    );
+    expect(board.steps.map((_, step) => contactsOf(board, step))).toEqual(wanted);
   });
 });
 

@@ -12,9 +12,10 @@ import {
   shownFor,
   worstWalk,
 } from '../../../src/app/model/findings.ts';
+import { apartText, namesOf } from '../../../src/app/model/choiceNames.ts';
 import { headOf } from '../../../src/app/model/head.ts';
 import { gridOf } from '../../../src/app/model/ledger.ts';
-import { byWorst, percent, slipIn, statusOf } from '../../../src/app/model/verdicts.ts';
+import { byWorst, chanceRange, slipIn, statusOf } from '../../../src/app/model/verdicts.ts';
 import { wrapped } from '../../../src/app/model/wrap.ts';
 import { verifyProcedure } from '../../../src/verify.ts';
 import { boardFor, FILES, LARKMOOR, procedureIn, textOf } from '../checked.ts';
@@ -152,22 +153,22 @@ describe('what numbers rest on', () => {
     expect(statusOf([])).toBe('judgement');
   });
 
-  test('percent keeps two digits and never rounds to nothing', () => {
-    expect(percent(0.12345)).toBe('12 %');
-    expect(percent(0.0001234)).toBe('0.012 %');
-    expect(percent(1e-9)).toBe('< 0.0001 %');
-    expect(percent(0)).toBe('0 %');
+  test('a chance and its interval keep two digits, and never round to nothing or to certainty', () => {
+    const said = (chance: number, low: number, high: number): string =>
+      chanceRange({ chance, interval: { low, high } });
+    expect(said(0.123_45, 0.000_123_4, 0.999_7)).toBe('12 % (0.012 % to > 99 %)');
+    expect(said(1e-9, 0, 1)).toBe('< 0.0001 % (0 % to 100 %)');
   });
 });
 
 describe('evidence', () => {
   test('no search lists every record once', () => {
-    const records = searched('').flatMap((group) => group.records);
+    const records = searched('').flatMap((group) => group.items);
     expect(records).toHaveLength(allEvidence.length);
   });
 
   test('every word of the search must be there', () => {
-    const found = searched('wrong grip').flatMap((group) => group.records.map((record) => record.id));
+    const found = searched('wrong grip').flatMap((group) => group.items.map((record) => record.id));
     expect(found).toContain('slip.wrong-grip');
     expect(searched('wrong grip xylophone')).toEqual([]);
   });
@@ -215,5 +216,43 @@ describe('wrapping', () => {
   test('fills lines and marks what is left out', () => {
     expect(wrapped('back of the hooded coverall', 18, 2)).toEqual(['back of the hooded', 'coverall']);
     expect(wrapped('a b c d', 1, 2)).toEqual(['a', 'b…']);
+  });
+});
+
+describe('names in lists of procedures', () => {
+  const one = (id: string, more: Partial<Parameters<typeof namesOf>[0][number]> = {}) => ({
+    id,
+    title: 'Suit',
+    version: '1',
+    fileName: `${id}.yaml`,
+    opened: false,
+    ...more,
+  });
+  const listed = (...entries: readonly ReturnType<typeof one>[]) => [...namesOf(entries).values()];
+
+  test('a title of its own is enough, a shared one has its version beside it', () => {
+    expect(listed(one('a'), one('b', { title: 'Gown' }))).toEqual(['Suit', 'Gown']);
+    expect(listed(one('a'), one('b', { version: '2' }))).toEqual(['Suit, version 1', 'Suit, version 2']);
+  });
+
+  test('of a version in the journal its stage and its day are said, shared title or not', () => {
+    const approval = { is: 'approved', on: '2026-03-02' } as const;
+    const inForce = one('a', { stage: 'approved, in force', approval });
+    const review = one('b', { stage: 'under review', approval: { is: 'review' } });
+    expect(listed(inForce)).toEqual(['Suit, version 1, approved on 2026-03-02, in force']);
+    expect(listed(inForce, review)[1]).toBe('Suit, version 1, under review');
+  });
+
+  test('no two are called the same, the opened file says that it is one', () => {
+    const all = [one('a'), one('b'), one('opened', { opened: true, fileName: 'mine.yaml' })];
+    expect(listed(...all)).toEqual([
+      'Suit, version 1 (a.yaml)',
+      'Suit, version 1 (b.yaml)',
+      'Suit, version 1, opened from this machine',
+    ]);
+    const library = FILES.map((fileName) => ({ ...one(fileName), ...headOf(textOf(fileName)) }));
+    expect(new Set(listed(...library)).size).toBe(FILES.length);
+    const { version: _, ...nameless } = one('a');
+    expect(apartText(nameless)).toBe('version without a name');
   });
 });

@@ -1,7 +1,7 @@
 // What stays on a device that has joined: what was recorded under its name from before, and nothing that the server has or
 // that still waits to be sent; taken out whole.
 import { expect, test } from 'vitest';
-import { linesOf, stayingIn } from '../../../src/app/sync/staying.ts';
+import { linesOf, stayingIn, unsentIn } from '../../../src/app/sync/staying.ts';
 import { memoryStore } from '../../../src/journal/adapters/memory.ts';
 import { device } from '../../journal/samples.ts';
 
@@ -27,6 +27,8 @@ test('what was recorded before joining stays, and is taken out whole', async () 
   expect(lines.map((line) => (JSON.parse(line) as { body: unknown }).body)).toEqual(
     old.map(({ body }) => body),
   );
+  // Where it loses its place, what the server has not goes on with it, if it goes on under its name.
+  expect(unsentIn(all, { device: 'd-new', acknowledged: 1 }).map(({ entry }) => entry.number)).toEqual([2]);
   // Before it joins, everything stays.
   expect(stayingIn(all, { device: '', runs: [] })).toHaveLength(all.length);
 });

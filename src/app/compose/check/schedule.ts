@@ -8,6 +8,7 @@ export interface Runner<Question, Answer> {
 }
 
 export interface Schedule<Question> {
+  /** Nothing is begun anew for what was asked last. */
   readonly ask: (question: Question) => void;
   readonly end: () => void;
 }
@@ -58,6 +59,7 @@ export function createSchedule<Question, Answer>(parts: Parts<Question, Answer>)
 
   return {
     ask: (question) => {
+      if (question === wanted) return;
       end();
       wanted = question;
       if (!busy) quickly().catch(() => undefined);

@@ -6,6 +6,7 @@ import type { Diagnostic, Span } from '../../../language/index.ts';
 import type { Checker, Judged, Result } from '../../check/result.ts';
 import { LIBRARY } from '../../library.ts';
 import { fileNameOf, textOf } from '../model/draft.ts';
+import { onEdit } from '../store/useDrafts.ts';
 import { createSchedule, type Runner, type Schedule } from './schedule.ts';
 import type { QuickChecker } from './worker.ts';
 
@@ -128,8 +129,17 @@ function scheduleWith(setCheck: Dispatch<SetStateAction<EditCheck>>): Scheduled 
   return { schedule, quick };
 }
 
-/** Checks the draft at every edit. Without steps there is nothing to check. */
-export function useEditCheck(draft: Procedure): EditCheck {
+/** Without steps there is nothing to check. */
+function askOf(schedule: Schedule<Procedure>, draft: Procedure): void {
+  if (draft.steps.length > 0) schedule.ask(draft);
+  else schedule.end();
+}
+
+/**
+ * Checks the draft at every edit. The worker is asked as the edit is kept, before the page is drawn with it, so that both go on
+ * at once; and again with what is drawn, which is nothing new then.
+ */
+export function useEditCheck(id: string, draft: Procedure): EditCheck {
   const [check, setCheck] = useState<EditCheck>(NOTHING);
   // Made once; its workers start with the first question, and again after they were stopped.
   const [{ schedule, quick }] = useState(() => scheduleWith(setCheck));
@@ -140,9 +150,7 @@ export function useEditCheck(draft: Procedure): EditCheck {
     },
     [schedule, quick],
   );
-  useEffect(() => {
-    if (draft.steps.length > 0) schedule.ask(draft);
-    else schedule.end();
-  }, [schedule, draft]);
+  useEffect(() => onEdit(id, (edited) => askOf(schedule, edited)), [id, schedule]);
+  useEffect(() => askOf(schedule, draft), [schedule, draft]);
   return draft.steps.length > 0 ? check : NOTHING;
 }

@@ -104,7 +104,7 @@ function OneFixture(props: FixtureProps) {
     <li className="fixture-card">
       <details>
         <summary>
-          {spaced(fixture.id)} <span className="quiet">{spaced(fixture.kind)}</span>
+          {spaced(fixture.id)} <span className="quiet">{spaced(fixture.kind)}</span>{' '}
           {fixture.clean && <span className="badge">kept clean</span>}
         </summary>
         <FixtureFields {...props} />

@@ -2,26 +2,28 @@
 // written down before all of it is said. An open route cannot be accepted.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Acceptance, Procedure } from '../../../domain/procedure.ts';
+import { isUnmatched } from '../../../check/acceptance.ts';
+import type { Acceptance } from '../../../domain/procedure.ts';
 import { Day } from '../../parts/Day.tsx';
 import { useLanding } from '../../parts/useLanding.ts';
 import { today } from '../../today.ts';
 import { words } from '../../words.ts';
 import type { Checked } from '../checked.ts';
-import { type Editing, labelOf } from '../editing.ts';
-import { accept, type Acceptable, acceptables, withdraw } from '../model/rules.ts';
+import type { Editing } from '../editing.ts';
+import { accept, acceptables, withdraw } from '../model/rules.ts';
 import { Select, TextLine } from '../parts.tsx';
 
 interface AcceptedProps extends Editing {
   readonly checked: Checked;
 }
 
-function whatOf(procedure: Procedure, checked: Checked, { finding, step, surface }: Acceptable): string {
-  const found = checked.shown.find(({ finding: one }) => one.code === finding)?.finding;
-  const title = found && checked.judged ? words.finding(checked.judged.procedure, found).title : finding;
-  const at = procedure.steps.find(({ id }) => id === step);
-  const where = at ? labelOf(procedure, at) : surface && words.surface(procedure, surface);
-  return where ? `${title} – ${where}` : title;
+/** Said of what a whole check of this very draft found nothing of. */
+function NotFound({ checked, one }: { readonly checked: Checked; readonly one: Acceptance }) {
+  const { judged, complete, current } = checked;
+  if (!judged || !complete || !current || !isUnmatched(one, judged.findings)) return null;
+  return (
+    <p>The check does not find this in the draft: it may be needed no more, or stand at another step.</p>
+  );
 }
 
 interface Said {
@@ -59,6 +61,8 @@ function AcceptOne({ draft, edit, checked, land }: AcceptedProps & { readonly la
     say({ ...said, reason: '' });
     land();
   };
+  if (!checked.judged)
+    return <p className="quiet">What can be accepted is known once the draft is checked.</p>;
   if (all.length === 0) return <p className="quiet">Nothing that was found could be accepted.</p>;
   return (
     <div className="fields">
@@ -67,7 +71,7 @@ function AcceptOne({ draft, edit, checked, land }: AcceptedProps & { readonly la
         label="Accept in writing"
         value={what ? chosen : ''}
         none="(choose)"
-        choices={[...byKey].map(([value, one]) => ({ value, name: whatOf(draft, checked, one) }))}
+        choices={[...byKey].map(([value, one]) => ({ value, name: words.compare.departure(draft, one) }))}
         set={choose}
       />
       <TextLine label="Why" long value={said.reason} set={(reason) => say({ ...said, reason })} />
@@ -107,7 +111,7 @@ export function Accepted(props: AcceptedProps) {
       </p>
       <ul className="rows plain">
         {draft.accepted.map((one, index) => {
-          const what = whatOf(draft, checked, one);
+          const what = words.compare.departure(draft, one);
           return (
             <li key={`${one.finding} ${one.step ?? ''} ${one.surface ?? ''}`} className="stated">
               <b>{what}</b>
@@ -117,6 +121,7 @@ export function Accepted(props: AcceptedProps) {
                   {one.by}, {one.date}; to be looked at again on {one.review}.
                 </span>
               </p>
+              <NotFound checked={checked} one={one} />
               <Button
                 className="button"
                 aria-label={`No longer accept: ${what}`}

@@ -4,18 +4,18 @@ import {
   Button,
   CheckboxButton,
   CheckboxField,
+  Collection,
   DropIndicator,
   GridList,
   GridListItem,
-  ListLayout,
   type Selection,
   useDragAndDrop,
   Virtualizer,
 } from 'react-aria-components';
-import type { Procedure, Step } from '../../../domain/procedure.ts';
 import type { Shown } from '../../model/findings.ts';
-import { type Editing, sentenceOf } from '../editing.ts';
+import type { Editing } from '../editing.ts';
 import { moveSteps } from '../model/steps.ts';
+import { type RowView, StepLayout, useRowViews } from './rows.ts';
 
 interface StepListProps extends Editing {
   /** Findings beside each step, by its id. */
@@ -24,39 +24,6 @@ interface StepListProps extends Editing {
   readonly choose: (id: string) => void;
   readonly ticked: ReadonlySet<string>;
   readonly tick: (ids: ReadonlySet<string>) => void;
-}
-
-/** All that a row shows. The same object as long as nothing of it changes, so that an edit draws only the rows it touches. */
-interface RowView {
-  readonly id: string;
-  readonly number: number;
-  readonly sentence: string;
-  readonly note: string | undefined;
-  readonly chosen: boolean;
-}
-
-const sameView = (one: RowView, other: RowView): boolean =>
-  one.number === other.number &&
-  one.sentence === other.sentence &&
-  one.note === other.note &&
-  one.chosen === other.chosen;
-
-const viewOf = (draft: Procedure, step: Step, index: number, chosen: string | undefined): RowView => ({
-  id: step.id,
-  number: index + 1,
-  sentence: sentenceOf(draft, step),
-  note: step.note,
-  chosen: step.id === chosen,
-});
-
-/** A step is a new object when it is edited, so its last view can stand beside it. */
-const VIEWS = new WeakMap<Step, RowView>();
-
-function sameAsBefore(step: Step, view: RowView): RowView {
-  const before = VIEWS.get(step);
-  if (before && sameView(before, view)) return before;
-  VIEWS.set(step, view);
-  return view;
 }
 
 /** Findings beside each step. Apart from the rows: an answer of the check then draws these marks anew and nothing else. */
@@ -91,8 +58,7 @@ function useNewest<Value>(value: Value): () => Value {
   return useCallback(() => newest.current, []);
 }
 
-function useReorder(editing: Editing) {
-  const now = useNewest(editing);
+function useReorder(now: () => Editing) {
   const options = useMemo<Parameters<typeof useDragAndDrop>[0]>(
     () => ({
       getItems: (keys) =>
@@ -144,17 +110,23 @@ const LAYOUT = { estimatedRowHeight: 49, dropIndicatorThickness: 3 };
 
 const NO_STEPS = () => <p className="quiet">No steps yet. Type the first one above.</p>;
 
-function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps, 'found'>) {
-  const { dragAndDropHooks } = useReorder({ draft, edit });
-  const views = useMemo(
-    () => draft.steps.map((step, index) => sameAsBefore(step, viewOf(draft, step, index, chosen))),
-    [draft, chosen],
-  );
+/** The rows, apart from the list around them: an edit then draws the list once, when its rows are known, and not before as well. */
+const Views = createContext<readonly RowView[]>([]);
+const Items = () => <Collection items={useContext(Views)}>{row}</Collection>;
+
+interface RowsProps extends Pick<StepListProps, 'choose' | 'ticked' | 'tick'> {
+  readonly now: () => Editing;
+  readonly long: boolean;
+}
+
+function Rows({ now, long, choose, ticked, tick }: RowsProps) {
+  const { dragAndDropHooks } = useReorder(now);
   const onSelection = useCallback(
     (keys: Selection) =>
-      tick(keys === 'all' ? new Set(draft.steps.map(({ id }) => id)) : new Set([...keys].map(String))),
-    [draft, tick],
+      tick(keys === 'all' ? new Set(now().draft.steps.map(({ id }) => id)) : new Set([...keys].map(String))),
+    [now, tick],
   );
+  const onAction = useCallback((key: string | number) => choose(String(key)), [choose]);
   const list = (
     <GridList
       aria-label="Steps"
@@ -163,17 +135,15 @@ function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps,
       selectionBehavior="toggle"
       selectedKeys={ticked}
       onSelectionChange={onSelection}
-      onAction={(key) => choose(String(key))}
+      onAction={onAction}
       dragAndDropHooks={dragAndDropHooks}
-      items={views}
       renderEmptyState={NO_STEPS}
     >
-      {row}
+      <Items />
     </GridList>
   );
-  const [long] = useState(() => draft.steps.length > LONG);
   return long ? (
-    <Virtualizer layout={ListLayout} layoutOptions={LAYOUT}>
+    <Virtualizer layout={StepLayout} layoutOptions={LAYOUT}>
       {list}
     </Virtualizer>
   ) : (
@@ -181,13 +151,18 @@ function Rows({ draft, edit, chosen, choose, ticked, tick }: Omit<StepListProps,
   );
 }
 
-/** Drawn anew only with the draft, not with every answer of the check. */
+/** Drawn anew neither with the draft nor with an answer of the check: {@link Items} and {@link Marks} are. */
 const KeptRows = memo(Rows);
 
-export function StepList({ found, ...rest }: StepListProps) {
+export function StepList({ draft, edit, found, chosen, ...rest }: StepListProps) {
+  const now = useNewest({ draft, edit });
+  const views = useRowViews(draft, chosen);
+  const [long] = useState(() => draft.steps.length > LONG);
   return (
     <Found.Provider value={found}>
-      <KeptRows {...rest} />
+      <Views.Provider value={views}>
+        <KeptRows now={now} long={long} {...rest} />
+      </Views.Provider>
     </Found.Provider>
   );
 }

@@ -1,5 +1,6 @@
 // The drafts of this browser as the page sees them.
 import { useCallback, useRef, useSyncExternalStore } from 'react';
+import type { Procedure } from '../../../domain/procedure.ts';
 import { createDrafts, type DraftState } from './drafts.ts';
 import { localStore, memoryStore } from './port.ts';
 
@@ -19,7 +20,17 @@ function fresh(): string {
   return last.toString(36);
 }
 
+/** When the draft of this id was begun, by this browser's clock. */
+export const begunAt = (id: string): Date => new Date(Number.parseInt(id, 36));
+
 export const drafts = createDrafts(browserStore(), fresh);
+
+/** Calls with the draft as it is after each change, before the page is drawn with it. Gives back what ends that. */
+export const onEdit = (id: string, hear: (draft: Procedure) => void): (() => void) =>
+  drafts.subscribe(() => {
+    const state = drafts.get(id);
+    if (state) hear(state.history.present.procedure);
+  });
 
 export const useDraft = (id: string): DraftState | undefined =>
   useSyncExternalStore(drafts.subscribe, () => drafts.get(id));

@@ -1,9 +1,11 @@
 // The record of an exit as lines of text: what was read, answered, not seen and recorded, in its order. It says 'no deviation
 // seen' or what was; never that anybody or anything is free of contamination.
 import type { DeviationId, QuestionId, Reply } from '../../../domain/guiding.ts';
-import type { GuideEntry, Script } from '../../../guide/index.ts';
+import { EMERGENCY_IDS } from '../../../domain/emergencies.ts';
+import { type GuideEntry, type Script, timerKind } from '../../../guide/index.ts';
 import { WITHHELD } from '../../../journal/withheld.ts';
 import { memberText, type StaffState } from '../../../versions/staff.ts';
+import { roomAfterWord, roomName } from '../../logbook/model.ts';
 import type { Words } from '../../../words/index.ts';
 import type { ExitHead, Recorded } from './exits.ts';
 
@@ -36,6 +38,20 @@ function stepText({ script, words }: Reader, line: number): string {
   const what = kind === 'back' ? ' (said back)' : kind === 'hold' ? ' (hold)' : '';
   if (step) return `Step ${index + 1}, ${words.stepLabel(procedure, step)}${what}`;
   return kind === 'all-round' ? 'Look all round' : 'After the last step';
+}
+
+/** Of a time: what it is for, and the step or the emergency that it belongs to. */
+function timerText({ script, words }: Reader, timer: string): string {
+  const { procedure } = script.setup;
+  const kind = timerKind(timer);
+  const isOf = (id: string): boolean => timer === `${id}-${kind}`;
+  const index = procedure.steps.findIndex(({ id }) => isOf(id));
+  const step = procedure.steps[index];
+  const emergency = EMERGENCY_IDS.find(isOf);
+  const of = step
+    ? `Step ${index + 1}, ${words.stepLabel(procedure, step)}`
+    : emergency && words.guide.emergencies[emergency];
+  return [of, words.guide.timers[kind]].filter((part) => part !== undefined).join('; ');
 }
 
 function slipText(
@@ -71,8 +87,8 @@ type Saying = {
 const because = (text: string | null): string => (text === null ? '' : `: ${text}`);
 
 const SAYINGS: Saying = {
-  'exit.started': (_, { drill, procedure, version, room }) => [
-    `${drill ? 'Drill' : 'Exit'} began: ${procedure}, version ${version}, room ${room}`,
+  'exit.started': ({ script }, { drill, version, room }) => [
+    `${drill ? 'Drill' : 'Exit'} began: ${script.setup.procedure.title}, version ${version}, ${roomName(room)}`,
     false,
   ],
   'exit.line-shown': () => null,
@@ -92,9 +108,12 @@ const SAYINGS: Saying = {
   ],
   'exit.stopped': (reader, { line, text }) => [`STOP at: ${stepText(reader, line)}${because(text)}`, true],
   'exit.resumed': (reader, { line }) => [`Went on from: ${stepText(reader, line)}`, false],
-  'exit.timer-started': (_, { timer, seconds }) => [`Time started: ${timer}, ${seconds} s`, false],
-  'exit.timer-ended': (_, { timer, how, seconds }) => [
-    `Time ${how === 'elapsed' ? 'was up' : how === 'cut-short' ? 'was cut short' : 'was called off'}: ${timer}, after ${seconds} s`,
+  'exit.timer-started': (reader, { timer, seconds }) => [
+    `${timerText(reader, timer)}: time started, ${seconds} s`,
+    false,
+  ],
+  'exit.timer-ended': (reader, { timer, how, seconds }) => [
+    `${timerText(reader, timer)}: time ${how === 'elapsed' ? 'was up' : how === 'cut-short' ? 'was cut short' : 'was called off'}, after ${seconds} s`,
     how === 'cut-short',
   ],
   'exit.handed-over': ({ staff }, { from, to }) => [
@@ -109,8 +128,8 @@ const SAYINGS: Saying = {
     replyText(words, question, answer, answers),
     answer !== 'no' && !isWithheldReply(answer),
   ],
-  'room.entered': (_, { room }) => [`Went into room ${room}`, false],
-  'room.left': (_, { room }) => [`Came out of room ${room}`, false],
+  'room.entered': (_, { room }) => [`Went into ${roomName(room)}`, false],
+  'room.left': (_, { room }) => [`Came out of ${roomName(room)}`, false],
   'emergency.opened': ({ words }, { emergency }) => [
     `Emergency: ${words.guide.emergencies[emergency]}`,
     true,
@@ -138,7 +157,7 @@ export function recordText({ head, outcome, lines }: Told, { words, staff }: Rea
   return [
     `${head.drill ? 'DRILL' : 'EXIT'} ${head.exit}`,
     `Procedure: ${head.procedure}, version ${head.version}, content ${head.content}`,
-    `Room: ${head.room}. Wearer: ${memberText(staff, head.wearer)}. Observer: ${memberText(staff, head.observer)}.`,
+    `Room: ${roomAfterWord(head.room)}. Wearer: ${memberText(staff, head.wearer)}. Observer: ${memberText(staff, head.observer)}.`,
     outcome,
     '',
     'What stands out',

@@ -1,10 +1,11 @@
-// The second display, for the wearer or the helper, in a window of its own: the line in capitals as high as they must be to be
+// The second display, for the wearer or the assistant, in a window of its own: the line in capitals as high as they must be to be
 // read from where people stand, the step's picture, the time, and STOP. It only shows what the observer's window sends.
 import { type CSSProperties, useEffect, useRef, useState } from 'react';
-import type { Role } from '../../../domain/procedure.ts';
-import { wordsFor } from '../../../words/index.ts';
+import type { Procedure } from '../../../domain/procedure.ts';
+import { type Words, wordsFor } from '../../../words/index.ts';
 import { useTitle } from '../../parts/useTitle.ts';
 import { Picture } from '../../picture/Picture.tsx';
+import { words as pageWords } from '../../words.ts';
 import { linkOf } from '../shell/link.ts';
 import type { DisplayView, LinkMessage } from '../shell/view.ts';
 import { Act } from './Act.tsx';
@@ -37,19 +38,35 @@ function useView(exit: string): { readonly view: DisplayView | undefined; readon
   return { view, silent };
 }
 
-function Line({ view, role }: { readonly view: DisplayView; readonly role: Role }) {
+type DisplayRole = 'wearer' | 'assistant';
+
+const theirs = ({ people }: Procedure, role: DisplayRole): readonly string[] =>
+  people.filter((person) => person.role === role).map(({ id }) => id);
+
+/** What is read to those whose display it is; a procedure may name nobody of them. */
+function textFor({ screen: { large }, procedure }: DisplayView, role: DisplayRole) {
+  const mine = theirs(procedure, role);
+  return large.find(({ person }) => mine.includes(person)) ?? large[0];
+}
+
+interface LineProps {
+  readonly view: DisplayView;
+  readonly role: DisplayRole;
+  readonly words: Words;
+}
+
+function Line({ view, role, words }: LineProps) {
   const { screen, procedure, display, actors } = view;
-  const mine = procedure.people.filter((person) => person.role === role).map(({ id }) => id);
-  const text = screen.large.find(({ person }) => mine.includes(person)) ?? screen.large[0];
+  const mine = theirs(procedure, role);
+  const text = textFor(view, role);
   const isMine = actors.some((person) => mine.includes(person));
   const style = { '--capitals': `${(100 * screen.fit.size) / display.widthMillimetres}vw` } as CSSProperties;
-  const words = wordsFor(text?.language ?? 'en');
   const calm = screen.phase === 'reading' || screen.phase === 'recap';
   return (
     <section
       className={`d-line ${calm && isMine ? 'mine' : ''} ${screen.phase}`}
       aria-live="polite"
-      aria-label="The line"
+      aria-label={words.guide.labels.line.line}
     >
       {calm && (
         <p className="d-for">
@@ -63,7 +80,9 @@ function Line({ view, role }: { readonly view: DisplayView; readonly role: Role 
           <span key={`${index}-${row}`}>{row}</span>
         ))}
       </p>
-      {calm && text?.answer !== undefined && isMine && <p className="d-answer">“{text.answer}”</p>}
+      {calm && text?.answer !== undefined && isMine && (
+        <p className="d-answer">{words.guide.labels.line.spoken(text.answer)}</p>
+      )}
       <Times timers={screen.timers} guide={words.guide} />
     </section>
   );
@@ -75,7 +94,7 @@ function goFull(): void {
 
 interface ShownProps {
   readonly exit: string;
-  readonly role: 'wearer' | 'assistant';
+  readonly role: DisplayRole;
   readonly view: DisplayView;
   readonly silent: boolean;
 }
@@ -83,26 +102,27 @@ interface ShownProps {
 function Shown({ exit, role, view, silent }: ShownProps) {
   const board = useBoard(view.procedure);
   const { screen, procedure, at } = view;
-  const words = wordsFor(screen.large[0]?.language ?? 'en');
+  const words = wordsFor(textFor(view, role)?.language ?? 'en');
+  const { labels } = words.guide;
   const showsStep = at < procedure.steps.length && screen.phase !== 'emergency';
   return (
     <main id="main" className={`d-page ${screen.phase === 'stopped' ? 'stopped' : ''}`}>
       <div className="d-top">
         {screen.drill && <span className="g-drill">{words.guide.notices.drill}</span>}
         <h1>
-          {procedure.title}: {words.role(role)}
+          {words.guide.labels.line.colon(procedure.title)} {words.role(role)}
         </h1>
         <span>
           {screen.step} / {screen.steps}
         </span>
-        {silent && <b role="alert">Nothing comes from the observer’s screen. Listen to the observer.</b>}
+        {silent && <b role="alert">{labels.display.silent}</b>}
         {screen.fit.fault && <span className="g-missing">{words.guide.fits[screen.fit.fault]}</span>}
-        <Act press={goFull}>Full screen</Act>
+        <Act press={goFull}>{labels.display.full}</Act>
         <Act kind="stop" press={() => linkOf<LinkMessage>(exit).post({ is: 'stop', role })}>
           {words.guide.presses.stop}
         </Act>
       </div>
-      <Line view={view} role={role} />
+      <Line view={view} role={role} words={words} />
       {showsStep && board && screen.phase !== 'stopped' && (
         <div className="d-picture">
           <Picture procedure={procedure} board={board} step={at} moment="before" alone />
@@ -114,23 +134,25 @@ function Shown({ exit, role, view, silent }: ShownProps) {
 
 interface DisplayPageProps {
   readonly exit: string;
-  readonly role: 'wearer' | 'assistant';
+  readonly role: DisplayRole;
 }
 
 export function DisplayPage({ exit, role }: DisplayPageProps) {
   const { view, silent } = useView(exit);
-  useTitle(role === 'wearer' ? 'Wearer’s display' : 'Helper’s display');
+  const words = view ? wordsFor(textFor(view, role)?.language ?? 'en') : pageWords;
+  const { display } = words.guide.labels;
+  useTitle(display[role]);
   if (!view)
     return (
-      <div className="g-page" data-light="day">
+      <div className="g-page" data-light="day" lang={words.language}>
         <main id="main">
-          <h1>{role === 'wearer' ? 'Wearer’s display' : 'Helper’s display'}</h1>
-          <p>Open the guide of this exit in another window of this browser: its line will be shown here.</p>
+          <h1>{display[role]}</h1>
+          <p>{display.waits}</p>
         </main>
       </div>
     );
   return (
-    <div className="g-page" data-light={view.light}>
+    <div className="g-page" data-light={view.light} lang={words.language}>
       <Shown exit={exit} role={role} view={view} silent={silent} />
     </div>
   );

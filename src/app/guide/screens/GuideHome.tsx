@@ -1,40 +1,22 @@
 // Where the guide begins: exits that are still open first, then a new one, then those that ended.
-import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
-import { memberText } from '../../../versions/staff.ts';
+import { initialsOf } from '../../../versions/staff.ts';
 import { useBook } from '../../journal/useBook.ts';
 import { useTitle } from '../../parts/useTitle.ts';
+import { momentText } from '../../parts/moment.ts';
+import { roomName } from '../../logbook/model.ts';
+import { procedureTitle } from '../../model/titles.ts';
 import { type ExitHead, openExits } from '../log/exits.ts';
-import { exitsNow } from '../shell/rooms.ts';
 import { StartForm } from './StartForm.tsx';
-
-/** Undefined until they are read. */
-function useExits(): readonly ExitHead[] | undefined {
-  const { entries, is } = useBook();
-  const now = is === 'ready' ? entries : undefined;
-  const [exits, setExits] = useState<readonly ExitHead[]>();
-  useEffect(() => {
-    if (now === undefined) return undefined;
-    let current = true;
-    exitsNow().then(
-      (state) => current && setExits(Object.values(state).toSorted((a, b) => b.from - a.from)),
-      () => current && setExits([]),
-    );
-    return () => {
-      current = false;
-    };
-  }, [now]);
-  return exits;
-}
-
-const when = (at: string): string => new Date(at).toLocaleString();
+import { useExits } from './useExits.ts';
 
 function ExitRow({ head, children }: { readonly head: ExitHead; readonly children: React.ReactNode }) {
-  const { staff } = useBook();
+  const { staff, texts } = useBook();
   return (
     <li className="procedure">
-      <b>{head.drill ? 'Drill' : 'Exit'}</b> {head.procedure}, version {head.version}; room {head.room};{' '}
-      {when(head.at)}; wearer {memberText(staff, head.wearer)}, observer {memberText(staff, head.observer)}
+      <b>{head.drill ? 'Drill' : 'Exit'}</b> {procedureTitle(head, texts)}, version {head.version};{' '}
+      {roomName(head.room)}; {momentText(head.at)}; wearer {initialsOf(staff, head.wearer)}, observer{' '}
+      {initialsOf(staff, head.observer)}
       <p className="actions">{children}</p>
     </li>
   );

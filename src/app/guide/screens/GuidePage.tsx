@@ -1,25 +1,36 @@
-// One exit at its own address: the observer's screen, the displays for wearer and helper, the record.
+// One exit at its own address: the observer's screen, the displays for wearer and assistant, the record.
 import { type ReactNode, useEffect } from 'react';
 import { Link } from 'wouter';
 import { useTitle } from '../../parts/useTitle.ts';
+import { words } from '../../words.ts';
 import { useLight } from '../shell/light.ts';
 import type { Unopened } from '../shell/rooms.ts';
 import { Act } from './Act.tsx';
+import { languageOfExit } from './desk.ts';
 import { DisplayPage } from './DisplayPage.tsx';
-import { ELSEWHERE } from './labels.ts';
 import { Observer } from './Observer.tsx';
 import { type Opening, useOpened } from './useRun.ts';
 
-const UNOPENED: Readonly<Record<Unopened, string>> = {
-  unknown: 'This browser’s journal has no such exit.',
-  'not-begun-here':
-    'It is in the journal, but what its lines were made from is not kept in this browser. Go on from paper, from its last recorded line.',
-  'other-lines': 'Its entries do not fit its procedure. Go on from paper, from its last recorded line.',
+/** Whose exit it is, and so in which language, is not known before it is open: the page's own. */
+const unopenedText = (why: Unopened): string => {
+  const { opening } = words.guide.labels;
+  const texts = {
+    unknown: opening.unknown,
+    'not-begun-here': opening.notBegunHere,
+    'other-lines': opening.otherLines,
+  };
+  return texts[why];
 };
 
-function Frame({ children }: { readonly children: ReactNode }) {
+interface FrameProps {
+  /** Of an exit that is open; before that, the page's own. */
+  readonly language?: string;
+  readonly children: ReactNode;
+}
+
+function Frame({ language = words.language, children }: FrameProps) {
   return (
-    <div className="g-page" data-light={useLight()}>
+    <div className="g-page" data-light={useLight()} lang={language}>
       <main id="main">{children}</main>
     </div>
   );
@@ -28,55 +39,51 @@ function Frame({ children }: { readonly children: ReactNode }) {
 const LOOK_AGAIN = 3000;
 
 /** Where another tab runs the exit: nothing can be recorded here, and one press changes that. */
-function Elsewhere({
-  exit,
-  opening: { is, look, take },
-}: {
-  readonly exit: string;
-  readonly opening: Opening;
-}) {
+function Elsewhere({ exit, found: { is, look, take } }: { readonly exit: string; readonly found: Opening }) {
   useEffect(() => {
     const timer = setInterval(look, LOOK_AGAIN);
     return () => clearInterval(timer);
   }, [look]);
+  const { opening, line } = words.guide.labels;
   return (
     <Frame>
-      <h1>{ELSEWHERE.title}</h1>
-      <p role="alert">{is === 'unsaved-elsewhere' ? ELSEWHERE.unsaved : ELSEWHERE.says}</p>
+      <h1>{opening.elsewhere}</h1>
+      <p role="alert">{is === 'unsaved-elsewhere' ? opening.unsaved : opening.elsewhereSays}</p>
       <div className="g-acts">
         <Act kind="main" press={take}>
-          {ELSEWHERE.take}
+          {opening.take}
         </Act>
-        <Link href={`/guide/${exit}/record`}>Its record</Link> <Link href="/guide">All exits</Link>
+        <Link href={`/guide/${exit}/record`}>{line.record}</Link> <Link href="/guide">{line.allExits}</Link>
       </div>
     </Frame>
   );
 }
 
 function ObserverPage({ exit }: { readonly exit: string }) {
-  const opening = useOpened(exit);
-  const run = opening.is;
-  useTitle('Guide');
+  const found = useOpened(exit);
+  const run = found.is;
+  const { opening, line } = words.guide.labels;
+  useTitle(opening.guide);
   if (run === undefined)
     return (
       <Frame>
-        <h1>The guide</h1>
-        <output>Looking for the exit …</output>
+        <h1>{opening.guide}</h1>
+        <output>{opening.looking}</output>
       </Frame>
     );
-  if (run === 'elsewhere' || run === 'unsaved-elsewhere') return <Elsewhere exit={exit} opening={opening} />;
+  if (run === 'elsewhere' || run === 'unsaved-elsewhere') return <Elsewhere exit={exit} found={found} />;
   if (typeof run === 'string')
     return (
       <Frame>
-        <h1>The guide</h1>
-        <p role="alert">{UNOPENED[run]}</p>
+        <h1>{opening.guide}</h1>
+        <p role="alert">{unopenedText(run)}</p>
         <p>
-          <Link href={`/guide/${exit}/record`}>Its record</Link> <Link href="/guide">All exits</Link>
+          <Link href={`/guide/${exit}/record`}>{line.record}</Link> <Link href="/guide">{line.allExits}</Link>
         </p>
       </Frame>
     );
   return (
-    <Frame>
+    <Frame language={languageOfExit(run.state())}>
       <Observer run={run} />
     </Frame>
   );

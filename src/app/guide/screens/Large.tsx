@@ -1,7 +1,9 @@
 // The large text: at most two short rows, so that it is read from where people stand; and for whom it is.
 import type { Core, Screen } from '../../../guide/index.ts';
+import type { Language } from '../../../words/index.ts';
 
 type Text = Screen['large'][number];
+type Line = Screen['line'];
 
 interface RowsProps {
   readonly rows: readonly string[];
@@ -21,6 +23,10 @@ export function Rows({ rows, language }: RowsProps) {
     </p>
   );
 }
+
+/** A line in a language, or in whichever it was made where nobody is read to in that one. */
+export const rowsIn = (line: Line | undefined, language: Language): readonly string[] =>
+  line?.texts[language] ?? Object.values(line?.texts ?? {})[0] ?? [];
 
 /** Index of the step whose words stand there: after an interruption that of the line that is read again. */
 export function stepShown(

@@ -1,11 +1,10 @@
 // The line that is on, or the one before it to look at: large, for whom, and what is answered.
 import { useRef } from 'react';
-import type { Language } from '../../../words/index.ts';
+import type { Language, Words } from '../../../words/index.ts';
 import { keeper } from '../shell/rooms.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
-import { OWN_SCREEN } from './labels.ts';
-import { actorsOf, Rows, shownTo } from './Large.tsx';
+import { actorsOf, Rows, rowsIn, shownTo } from './Large.tsx';
 import { type Largest, useLargest } from './useLargest.ts';
 
 /** What was read before a line; what is only watched has no words of its own. */
@@ -26,22 +25,35 @@ export function Before({
 }) {
   const { state, words } = desk;
   const line = state.shown.script.lines[at];
-  const rows = line?.texts[words.language as Language] ?? Object.values(line?.texts ?? {})[0] ?? [];
+  const rows = rowsIn(line, words.language as Language);
+  const { labels } = words.guide;
   return (
-    <section className="g-before" aria-label="The line before">
-      <p className="g-who">The line before, to read only. Nothing is undone.</p>
+    <section className="g-before" aria-label={labels.line.before}>
+      <p className="g-who">{labels.line.beforeSays}</p>
       <Rows rows={rows} language={words.language} />
-      <Act press={on}>Back to the line that is on</Act>
+      <Act press={on}>{labels.line.backToLineOn}</Act>
     </section>
   );
 }
 
+interface TooLowProps {
+  readonly largest: Largest;
+  readonly wanted: number;
+  readonly words: Words;
+}
+
 /** Said plainly where capitals are lower than the distance asks for: from how far they are read. */
-function TooLow({ largest, wanted }: { readonly largest: Largest; readonly wanted: number }) {
+function TooLow({ largest, wanted, words }: TooLowProps) {
+  const { line } = words.guide.labels;
+  const tenths = new Intl.NumberFormat(words.language, {
+    minimumFractionDigits: 1,
+    maximumFractionDigits: 1,
+  });
+  const [capital, metres] = [tenths.format(largest.capital), tenths.format(largest.metres)];
   return (
     <p className="g-missing g-short">
-      {OWN_SCREEN.short(largest.capital, largest.metres, wanted)}{' '}
-      {keeper.screen().widthMillimetres === undefined && OWN_SCREEN.unmeasured}{' '}
+      {line.tooLow(capital, metres, new Intl.NumberFormat(words.language).format(wanted))}{' '}
+      {keeper.screen().widthMillimetres === undefined && line.unmeasured}{' '}
       <span className="g-source">(legibility.capital-angle)</span>
     </p>
   );
@@ -51,6 +63,7 @@ export function Line({ desk }: { readonly desk: Desk }) {
   const { screen, state, words } = desk;
   const { procedure } = state.shown.script.setup;
   const { phase, line, large, hold } = screen;
+  const { labels } = words.guide;
   const actors = actorsOf(screen, state.shown);
   const texts = phase === 'stopped' || phase === 'emergency' ? large.slice(0, 1) : shownTo(large, actors);
   const reader = large.find(({ person }) =>
@@ -65,25 +78,25 @@ export function Line({ desk }: { readonly desk: Desk }) {
     <section
       ref={element}
       className={isHold ? 'g-line hold' : 'g-line'}
-      aria-label="The line"
+      aria-label={labels.line.line}
       aria-live="polite"
     >
       <p className="g-who">{roleText(desk, actors)}</p>
-      {largest?.wanted !== undefined && <TooLow largest={largest} wanted={largest.wanted} />}
+      {largest?.wanted !== undefined && <TooLow largest={largest} wanted={largest.wanted} words={words} />}
       {texts.map(({ person, rows, language }) => (
         <Rows key={person} rows={rows} language={language} />
       ))}
       {watched && reader && <p className="g-who">{reader.rows.join('. ')}.</p>}
       {answer !== undefined && phase === 'reading' && (
         <p className="g-answer">
-          Answer: <b>“{answer}”</b>
+          {labels.line.colon(labels.line.answer)} <b>{labels.line.spoken(answer)}</b>
         </p>
       )}
       {isHold && hold && (
         <p className="g-source">{words.guide.holdWhy(hold.rank, words.percent(hold.share))} (guide.holds)</p>
       )}
       {screen.signals && (
-        <ul className="plain g-signals" aria-label="Hand signals">
+        <ul className="plain g-signals" aria-label={labels.line.signals}>
           {Object.entries(words.guide.signals).map(([id, { shows, says }]) => (
             <li key={id}>
               <b>{says}</b>: {shows}
@@ -100,24 +113,26 @@ function roleText({ screen, state, words }: Desk, actors: readonly string[]): st
   const { procedure } = state.shown.script.setup;
   const names = actors.map((person) => words.person(procedure, person)).join(', ');
   const { phase, line } = screen;
-  if (phase === 'stopped') return 'Stopped. Only you say when to go on.';
-  if (phase === 'emergency') return 'Emergency: read each action aloud.';
-  if (phase === 'recap') return `${words.guide.lastConfirmed}. Read again to: ${names}`;
+  const { lastConfirmed, labels } = words.guide;
+  const { duty } = labels;
+  if (phase === 'stopped') return duty.stopped;
+  if (phase === 'emergency') return duty.emergency;
+  if (phase === 'recap') return `${lastConfirmed}. ${duty.again(names)}`;
   if (phase === 'ended') return '';
   switch (line.kind) {
     case 'look':
-      return `Watch: ${names}`;
+      return duty.watch(names);
     case 'hold':
-      return 'Hold: everybody still';
+      return duty.hold;
     case 'back':
-      return `Says it back: ${names}`;
+      return duty.back(names);
     case 'question':
-      return `Ask: ${names}`;
+      return duty.ask(names);
     case 'all-round':
     case 'inside':
     case 'finish':
-      return 'For you';
+      return duty.own;
     default:
-      return `Read aloud to: ${names}`;
+      return duty.read(names);
   }
 }

@@ -1,13 +1,15 @@
 // Less often needed: the second displays, a note, handing over to another observer, breaking off. One press away, so that the
 // screen of the line holds nothing that is not needed at every line.
 import { useState } from 'react';
+import type { Language } from '../../../words/index.ts';
 import { useBook } from '../../journal/useBook.ts';
-import { memberText } from '../../../versions/staff.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
 import { Field } from './Field.tsx';
-import { successorFrom } from './people.ts';
+import { memberIn, successorFrom } from './people.ts';
+import { rowsIn } from './Large.tsx';
 import { Panel } from './Panels.tsx';
+import { Exposure } from './Suspects.tsx';
 
 function openDisplay(exit: string, role: string): void {
   window.open(`/guide/${exit}/display/${role}`, `display-${exit}-${role}`, 'popup');
@@ -18,18 +20,21 @@ export function More({ desk }: { readonly desk: Desk }) {
   const [text, setText] = useState('');
   const close = (): void => open('none');
   const { guide } = words;
+  const { labels } = guide;
   const hasHelper = state.shown.script.setup.procedure.people.some(({ role }) => role === 'assistant');
   return (
-    <Panel title="More" close={close}>
+    <Panel title={labels.line.more} words={words} close={close}>
       <div className="g-acts">
-        <Act press={() => openDisplay(run.exit, 'wearer')}>Open the wearer’s display</Act>
-        {hasHelper && <Act press={() => openDisplay(run.exit, 'assistant')}>Open the helper’s display</Act>}
+        <Act press={() => openDisplay(run.exit, 'wearer')}>{labels.display.openWearer}</Act>
+        {hasHelper && (
+          <Act press={() => openDisplay(run.exit, 'assistant')}>{labels.display.openAssistant}</Act>
+        )}
         {(screen.presses.includes('hand-over') || screen.presses.includes('take-over')) && (
           <Act press={() => open('hand-over')}>{guide.presses['hand-over']}</Act>
         )}
       </div>
       <label className="g-field">
-        {guide.presses.note}, or why it is broken off (no names)
+        {labels.breakOff(guide.presses.note)}
         <input value={text} onChange={(event) => setText(event.currentTarget.value)} maxLength={500} />
       </label>
       <div className="g-acts">
@@ -57,9 +62,21 @@ export function More({ desk }: { readonly desk: Desk }) {
   );
 }
 
+/** Whoever takes over is told what of the body may be contaminated while its plan was not opened. */
+function Passed({ desk }: { readonly desk: Desk }) {
+  return (
+    desk.screen.exposed && (
+      <p className="g-after">
+        <Exposure desk={desk} />
+      </p>
+    )
+  );
+}
+
 /** Who is asked: somebody of the staff list who has no other part in this exit, or somebody listed now. */
 function Successor({ desk }: { readonly desk: Desk }) {
-  const { state, press, open } = desk;
+  const { state, words, press, open } = desk;
+  const { handover } = words.guide.labels;
   const { staff } = useBook();
   const { people } = state.core;
   const [typed, type] = useState('');
@@ -67,7 +84,7 @@ function Successor({ desk }: { readonly desk: Desk }) {
   const busy = [people.observer, people.wearer, ...people.assistants];
   const others = Object.keys(staff).filter((person) => !busy.includes(person));
   const ask = (): void => {
-    successorFrom(typed, staff, people).then(
+    successorFrom(typed, staff, people, words).then(
       (found) => {
         if (typeof found === 'string') setWrong(found);
         else press({ is: 'hand-over', to: found.person });
@@ -76,17 +93,18 @@ function Successor({ desk }: { readonly desk: Desk }) {
     );
   };
   return (
-    <Panel title="Hand over to" close={() => open('none')}>
+    <Panel title={handover.to} words={words} close={() => open('none')}>
+      <Passed desk={desk} />
       <ul className="plain g-list">
         {others.map((to) => (
           <li key={to}>
-            <Act press={() => press({ is: 'hand-over', to })}>{memberText(staff, to)}</Act>
+            <Act press={() => press({ is: 'hand-over', to })}>{memberIn(words, staff, to)}</Act>
           </li>
         ))}
       </ul>
-      <Field label="Somebody else: initials of the observer who takes over" value={typed} set={type} />
+      <Field label={handover.other} value={typed} set={type} />
       {wrong !== '' && <p role="alert">{wrong}</p>}
-      <Act press={ask}>Ask them</Act>
+      <Act press={ask}>{handover.ask}</Act>
     </Panel>
   );
 }
@@ -97,16 +115,19 @@ export function Handover({ desk }: { readonly desk: Desk }) {
   const { staff } = useBook();
   const { handover } = screen;
   const { core } = state;
+  const { labels } = words.guide;
   const close = (): void => open('none');
   if (!handover) return <Successor desk={desk} />;
-  const choices = choicesAt(core.lastAnswered, core.script.lines);
+  const choices = choicesAt(core.lastAnswered, core.script.lines, words.language as Language);
   const take = (line: number | null): void => {
     press({ is: 'take-over', line }, handover.to);
     // Whoever named another line looks again.
     if (line === core.lastAnswered) close();
   };
   return (
-    <Panel title={`${memberText(staff, handover.to)}: which line was confirmed last?`} close={close}>
+    <Panel title={labels.handover.which(memberIn(words, staff, handover.to))} words={words} close={close}>
+      <Passed desk={desk} />
+      {screen.refusal === 'other-line' && <p role="alert">{words.guide.refusals['other-line']}</p>}
       <ul className="plain g-list">
         {choices.map(({ line, step, rows }) => (
           <li key={line}>
@@ -117,7 +138,7 @@ export function Handover({ desk }: { readonly desk: Desk }) {
         ))}
         {core.lastAnswered === null && (
           <li>
-            <Act press={() => take(null)}>None yet</Act>
+            <Act press={() => take(null)}>{labels.handover.noneYet}</Act>
           </li>
         )}
       </ul>
@@ -136,7 +157,7 @@ export function Handover({ desk }: { readonly desk: Desk }) {
 type Lines = Desk['state']['core']['script']['lines'];
 
 /** The watched line that was answered last among its neighbours, each with what was read of its step. */
-function choicesAt(last: number | null, lines: Lines) {
+function choicesAt(last: number | null, lines: Lines, language: Language) {
   const looks = lines.flatMap((line, index) => (line.kind === 'look' ? [index] : []));
   const here = looks.findIndex((index) => index >= (last ?? 0));
   const near = looks.slice(Math.max(0, here - 1), here + 2);
@@ -146,6 +167,6 @@ function choicesAt(last: number | null, lines: Lines) {
     .map((line) => {
       const step = lines[line]?.step ?? 0;
       const read = lines.find((one) => one.step === step && one.kind === 'read') ?? lines[line];
-      return { line, step: step + 1, rows: Object.values(read?.texts ?? {})[0] ?? [] };
+      return { line, step: step + 1, rows: rowsIn(read, language) };
     });
 }

@@ -4,19 +4,18 @@ import { Link } from 'wouter';
 import type { Press } from '../../../guide/index.ts';
 import { type Words, wordsFor } from '../../../words/index.ts';
 import { type KeyMeaning, meaningOf, nextPress, steady } from '../shell/presses.ts';
-import { Scroll } from '../../parts/Scroll.tsx';
-import { Picture } from '../../picture/Picture.tsx';
+import { useWide } from '../../parts/useWide.ts';
 import type { Run } from '../shell/runner.ts';
-import type { Desk, Panel as PanelName } from './desk.ts';
-import { Card } from './Emergency.tsx';
-import { stepShown } from './Large.tsx';
+import { type Desk, languageOfExit, type Panel as PanelName } from './desk.ts';
+import { Card, CardSide } from './Emergency.tsx';
 import { Before, Line, lineBefore } from './LineView.tsx';
+import { Middle } from './Middle.tsx';
 import { Coverage, Over, Wear } from './Over.tsx';
 import { Presses, Told } from './Presses.tsx';
+import { Side } from './Side.tsx';
 import { Notices, Strip } from './Strip.tsx';
-import { Offer, Suspects } from './Suspects.tsx';
+import { After, Offer, Suspects } from './Suspects.tsx';
 import { Owed, SourceOf, Times } from './Timers.tsx';
-import { useBoard } from './useBoard.ts';
 import { useDisplays } from './useDisplays.ts';
 import { useShown } from './useRun.ts';
 
@@ -69,11 +68,8 @@ function useDesk(run: Run): Desk {
   const [tried, setTried] = useState<Desk['tried']>('seen');
   const counts = useRef(steady());
   const { setup } = state.shown.script;
-  const observer = setup.procedure.people.find(({ role }) => role === 'observer')?.id ?? '';
-  const words: Words = useMemo(
-    () => wordsFor(setup.unit.languages[observer] ?? 'en', setup.unit.wording),
-    [setup, observer],
-  );
+  const language = languageOfExit(state);
+  const words: Words = useMemo(() => wordsFor(language, setup.unit.wording), [setup, language]);
   const press = useCallback(
     (what: Press, by?: string | null): void => {
       if (what.is !== 'stop' && !counts.current(performance.now())) return;
@@ -105,6 +101,8 @@ export function Observer({ run }: { readonly run: Run }) {
   const here = state.shown.line;
   const looking = before?.from === here && screen.phase === 'reading' ? before.at : undefined;
   const name = nextPress(screen.presses);
+  const isWide = useWide();
+  const hasCard = screen.phase === 'emergency' && isWide;
   const middle = useFromTop([screen.phase, here, screen.card?.page, panel].join());
   useDisplays(desk);
   useEffect(() => {
@@ -133,23 +131,25 @@ export function Observer({ run }: { readonly run: Run }) {
     else if (meaning === 'wrong' && screen.presses.includes('slip')) open('wrong');
   };
   useKeys(act);
+  const { labels } = words.guide;
   const waits = screen.phase === 'reading' && screen.owed.length > 0 && screen.line.kind === 'look';
   return (
     <div className="g-observer" data-entries={state.shown.entries}>
       <Strip desk={desk} />
       <Times timers={screen.timers} guide={words.guide} />
-      {screen.refusal && !screen.stalled && (
+      {screen.refusal && !screen.stalled && !(screen.refusal === 'other-line' && panel === 'hand-over') && (
         <p role="alert" className="g-refusal">
           {words.guide.refusals[screen.refusal]}
         </p>
       )}
       {screen.stalled && (
         <p role="alert" className="g-refusal">
-          {words.guide.refusals.unsaved} {run.trouble()}
+          {words.guide.refusals.unsaved} <span lang="en">{run.trouble()}</span>
         </p>
       )}
+      <After desk={desk} />
       <div className="g-body">
-        <Scroll className="g-middle" label="What is on" at={middle}>
+        <Middle label={labels.line.whatIsOn} moreBelow={labels.line.moreBelow} at={middle}>
           <Over desk={desk} />
           {panel === 'none' && looking !== undefined && (
             <Before desk={desk} at={looking} on={() => setBefore(undefined)} />
@@ -159,27 +159,14 @@ export function Observer({ run }: { readonly run: Run }) {
               {screen.phase === 'offer' && <Offer desk={desk} />}
               <Line desk={desk} />
               {waits && <Owed owed={screen.owed} words={words} />}
+              {screen.phase === 'emergency' && !isWide && <Card desk={desk} />}
               <Below desk={desk} />
             </>
           )}
-        </Scroll>
-        {panel === 'none' && <Side desk={desk} />}
+        </Middle>
+        {panel === 'none' && (hasCard ? <CardSide desk={desk} /> : <Side desk={desk} />)}
       </div>
       <Presses desk={desk} next={panel === 'none' ? pressFor(name, 'touch') : undefined} />
-    </div>
-  );
-}
-
-/** The picture of the step, beside the line and never under it; where there is no room beside, in a tablet held upright, below. */
-function Side({ desk: { screen, state } }: { readonly desk: Desk }) {
-  const { procedure } = state.shown.script.setup;
-  const board = useBoard(procedure);
-  const step = stepShown(screen, state.shown);
-  const isShown = step < procedure.steps.length && !['emergency', 'stopped', 'ended'].includes(screen.phase);
-  if (!board || !isShown) return null;
-  return (
-    <div className="g-side">
-      <Picture procedure={procedure} board={board} step={step} moment="before" alone whole />
     </div>
   );
 }
@@ -189,8 +176,7 @@ function Below({ desk }: { readonly desk: Desk }) {
   const { screen, words, run } = desk;
   return (
     <>
-      <Card desk={desk} />
-      <Suspects desk={desk} />
+      {screen.phase !== 'emergency' && <Suspects desk={desk} />}
       {screen.phase !== 'offer' && screen.phase !== 'emergency' && <Offer desk={desk} />}
       {screen.line.kind === 'all-round' && <Coverage desk={desk} />}
       {screen.line.kind === 'inside' && <Wear desk={desk} />}
@@ -198,12 +184,14 @@ function Below({ desk }: { readonly desk: Desk }) {
       <Notices desk={desk} />
       {screen.timers.map((timer) => (
         <p key={timer.id}>
-          {words.guide.timers[timer.kind]}: <SourceOf spec={timer} words={words} />
+          {words.guide.labels.line.colon(words.guide.timers[timer.kind])}{' '}
+          <SourceOf spec={timer} words={words} />
         </p>
       ))}
       {screen.outcome && (
         <p className="g-outcome">
-          {words.guide.outcomes[screen.outcome]}. <Link href={`/guide/${run.exit}/record`}>Its record</Link>
+          {words.guide.outcomes[screen.outcome]}.{' '}
+          <Link href={`/guide/${run.exit}/record`}>{words.guide.labels.line.record}</Link>
         </p>
       )}
     </>

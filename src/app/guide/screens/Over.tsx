@@ -4,10 +4,12 @@ import { Emergencies } from './Emergency.tsx';
 import { Handover, More } from './More.tsx';
 import { Early, Write, Wrong } from './Panels.tsx';
 import { SourceOf } from './Timers.tsx';
+import { secondText } from '../../parts/moment.ts';
 import { useNow } from './useRun.ts';
 
 export function Over({ desk }: { readonly desk: Desk }) {
   const { panel, words, press, open } = desk;
+  const { wrong } = words.guide.labels;
   const close = (): void => open('none');
   switch (panel) {
     case 'wrong':
@@ -23,10 +25,10 @@ export function Over({ desk }: { readonly desk: Desk }) {
     case 'decline':
       return (
         <Write
-          title="Why not this way? It is recorded."
-          label="Reason (no names)"
+          title={wrong.decline}
+          words={words}
           button={words.guide.presses.decline}
-          usual={['Not possible in this room', 'The wearer is already past it', 'Too long for the wearer']}
+          usual={wrong.declines}
           close={close}
           write={(reason) => press({ is: 'decline', reason })}
         />
@@ -34,9 +36,9 @@ export function Over({ desk }: { readonly desk: Desk }) {
     case 'reason':
       return (
         <Write
-          title="Something is bare or was not seen. Why go in all the same?"
-          label="Reason (no names)"
-          button="Record it and go in"
+          title={wrong.bare}
+          words={words}
+          button={wrong.goIn}
           close={close}
           write={(reason) => press({ is: desk.tried, reason })}
         />
@@ -49,12 +51,11 @@ export function Over({ desk }: { readonly desk: Desk }) {
 export function Coverage({ desk }: { readonly desk: Desk }) {
   const { state, words } = desk;
   const { bare, setup } = state.shown.script;
+  const { coverage } = words.guide.labels;
   return (
-    <section aria-label="What the check says of coverage">
-      <h2>What the check says of coverage</h2>
-      {bare.length === 0 && (
-        <p>No place left bare was found in the procedure as written. Look all the same.</p>
-      )}
+    <section aria-label={coverage.title}>
+      <h2>{coverage.title}</h2>
+      {bare.length === 0 && <p>{coverage.none}</p>}
       <ul>
         {bare.map((finding) => {
           const { title, text } = words.finding(setup.procedure, finding);
@@ -76,16 +77,17 @@ export function Wear({ desk }: { readonly desk: Desk }) {
   const now = useNow(entered !== null && !state.shown.ended);
   const minutes = entered === null ? 0 : Math.floor((now - entered) / 60_000);
   const { limit, published } = screen.wear;
+  const { suit } = words.guide.labels;
   return (
-    <section aria-label="Time in the suit">
+    <section aria-label={suit.title}>
       {entered !== null && (
         <p>
-          In the room since {new Date(entered).toLocaleTimeString()}: <b className="g-left">{minutes} min</b>
+          {suit.since(secondText(entered))}: <b className="g-left">{minutes} min</b>
         </p>
       )}
       {limit ? (
         <p>
-          Limit of the unit: {limit.limitMinutes} min <span className="g-source">{limit.source}</span>
+          {suit.limit(String(limit.limitMinutes))} <span className="g-source">{limit.source}</span>
         </p>
       ) : (
         <ul>

@@ -3,17 +3,19 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { DEVIATIONS, EARLY_REASONS } from '../../../domain/guiding.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
+import type { Words } from '../../../words/index.ts';
 import { compiledSurfaces } from './surfaces.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
 
 interface PanelProps {
   readonly title: string;
+  readonly words: Words;
   readonly close: () => void;
   readonly children: ReactNode;
 }
 
-export function Panel({ title, close, children }: PanelProps) {
+export function Panel({ title, words, close, children }: PanelProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   return (
@@ -22,7 +24,7 @@ export function Panel({ title, close, children }: PanelProps) {
         <h2 ref={heading} tabIndex={-1}>
           {title}
         </h2>
-        <Act press={close}>Back to the line</Act>
+        <Act press={close}>{words.guide.labels.line.backToLine}</Act>
       </div>
       {children}
     </section>
@@ -36,15 +38,16 @@ interface WhereProps {
   readonly choose: (surface: string) => void;
 }
 
-function Where({ procedure, desk, chosen, choose }: WhereProps) {
+function Where({ procedure, desk: { words }, chosen, choose }: WhereProps) {
+  const { wrong } = words.guide.labels;
   return (
     <label className="g-field">
-      What it touched, if you saw it
+      {wrong.touched}
       <select value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
-        <option value="">Not seen, or not one thing</option>
+        <option value="">{wrong.notOne}</option>
         {compiledSurfaces(procedure).map((surface) => (
           <option key={surface} value={surface}>
-            {desk.words.surface(procedure, surface)}
+            {words.surface(procedure, surface)}
           </option>
         ))}
       </select>
@@ -58,6 +61,7 @@ export function Wrong({ desk }: { readonly desk: Desk }) {
   const { procedure } = state.shown.script.setup;
   const [surface, setSurface] = useState('');
   const [text, setText] = useState('');
+  const { wrong } = words.guide.labels;
   const said = text.trim() === '' ? {} : { text: text.trim() };
   const close = (): void => open('none');
   const record = (what: Parameters<Desk['press']>[0]): void => {
@@ -65,7 +69,7 @@ export function Wrong({ desk }: { readonly desk: Desk }) {
     close();
   };
   return (
-    <Panel title="What went wrong?" close={close}>
+    <Panel title={wrong.title} words={words} close={close}>
       <ul className="plain g-list">
         {[...screen.slips, ...screen.finds].map(({ key }) => (
           <li key={key}>
@@ -75,10 +79,10 @@ export function Wrong({ desk }: { readonly desk: Desk }) {
           </li>
         ))}
       </ul>
-      <h3>Anything else</h3>
+      <h3>{wrong.other}</h3>
       <Where procedure={procedure} desk={desk} chosen={surface} choose={setSurface} />
       <label className="g-field">
-        In your own words (no names)
+        {wrong.ownWords}
         <input value={text} onChange={(event) => setText(event.currentTarget.value)} maxLength={500} />
       </label>
       <ul className="plain g-list">
@@ -106,7 +110,7 @@ export function Wrong({ desk }: { readonly desk: Desk }) {
 export function Early({ desk }: { readonly desk: Desk }) {
   const { words, press, open } = desk;
   return (
-    <Panel title="Why before time? It is recorded." close={() => open('none')}>
+    <Panel title={words.guide.labels.wrong.early} words={words} close={() => open('none')}>
       <ul className="plain g-list">
         {EARLY_REASONS.map((reason) => (
           <li key={reason}>
@@ -127,7 +131,7 @@ export function Early({ desk }: { readonly desk: Desk }) {
 
 interface WriteProps {
   readonly title: string;
-  readonly label: string;
+  readonly words: Words;
   readonly button: string;
   readonly close: () => void;
   readonly write: (text: string) => void;
@@ -135,7 +139,7 @@ interface WriteProps {
 }
 
 /** A reason in words: one of the usual ones with one tap, or written. */
-export function Write({ title, label, button, close, write, usual = [] }: WriteProps) {
+export function Write({ title, words, button, close, write, usual = [] }: WriteProps) {
   const [text, setText] = useState('');
   const send = (said: string): void => {
     if (said.trim() === '') return;
@@ -143,7 +147,7 @@ export function Write({ title, label, button, close, write, usual = [] }: WriteP
     close();
   };
   return (
-    <Panel title={title} close={close}>
+    <Panel title={title} words={words} close={close}>
       <ul className="plain g-list">
         {usual.map((one) => (
           <li key={one}>
@@ -152,7 +156,7 @@ export function Write({ title, label, button, close, write, usual = [] }: WriteP
         ))}
       </ul>
       <label className="g-field">
-        {label}
+        {words.guide.labels.wrong.reason}
         <input value={text} onChange={(event) => setText(event.currentTarget.value)} maxLength={500} />
       </label>
       <Act kind="main" press={() => send(text)}>

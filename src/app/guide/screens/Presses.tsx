@@ -3,10 +3,13 @@ import { QUESTIONS, REPLIES } from '../../../domain/guiding.ts';
 import type { Press } from '../../../guide/index.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
+import { useTroubled } from './useRun.ts';
 
 export function Presses({ desk, next }: { readonly desk: Desk; readonly next: Press | undefined }) {
-  const { screen, words, press, open } = desk;
+  const { screen, words, press, open, state } = desk;
   const { presses, line } = screen;
+  // Whoever goes on unsaved already is not made to wait again at each line.
+  const troubled = useTroubled(screen) || state.adrift;
   const { guide } = words;
   const has = (name: (typeof presses)[number]): boolean => presses.includes(name);
   const question = line.question;
@@ -54,10 +57,10 @@ export function Presses({ desk, next }: { readonly desk: Desk; readonly next: Pr
             {guide.presses.retry}
           </Act>
         )}
-        {has('go-on') && <Act press={() => press({ is: 'go-on' })}>{guide.presses['go-on']}</Act>}
+        {has('go-on') && troubled && <Act press={() => press({ is: 'go-on' })}>{guide.presses['go-on']}</Act>}
         {has('slip') && (
           <Act kind="wrong" keys="w" press={() => open('wrong')}>
-            Something went wrong
+            {guide.labels.wrong.press}
           </Act>
         )}
         {has('go-early') && <Act press={() => open('early')}>{guide.presses['go-early']}</Act>}
@@ -82,7 +85,7 @@ export function Told({ desk }: { readonly desk: Desk }) {
   const yes = QUESTIONS.filter(({ id }) => ['yes', 'not-sure'].includes(state.shown.replies[id] ?? ''));
   if (yes.length === 0 || desk.screen.phase === 'emergency') return null;
   return (
-    <ul className="plain g-list" aria-label="Told by the wearer">
+    <ul className="plain g-list" aria-label={words.guide.labels.told}>
       {yes.map(({ id, opens }) => (
         <li key={id}>
           {words.guide.questions[id]} <b>{words.guide.replies[state.shown.replies[id] ?? 'yes']}</b>

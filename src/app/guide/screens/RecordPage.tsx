@@ -3,7 +3,9 @@ import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { screenOf, type State } from '../../../guide/index.ts';
 import { useBook } from '../../journal/useBook.ts';
+import { roomName } from '../../logbook/model.ts';
 import { Tick } from '../../parts/Choices.tsx';
+import { momentText, secondText } from '../../parts/moment.ts';
 import { useTitle } from '../../parts/useTitle.ts';
 import { words } from '../../words.ts';
 import type { ExitHead, Recorded } from '../log/exits.ts';
@@ -58,6 +60,10 @@ function Record({ found: { head, entries, state } }: { readonly found: Found }) 
   const entered = state.core.entered;
   return (
     <>
+      <p>
+        {state.core.script.setup.procedure.title}, version {head.version}; {roomName(head.room)};{' '}
+        {momentText(head.at)} <code className="quiet">{head.exit}</code>
+      </p>
       <p className="lead">
         {head.drill && <b className="badge">DRILL</b>} <b>{said}</b> This says what was seen and recorded,
         nothing more.
@@ -82,7 +88,8 @@ function Record({ found: { head, entries, state } }: { readonly found: Found }) 
         )}
       </p>
       <Tick on={answers} set={setAnswers}>
-        With what the wearer answered at the end: health data, for occupational health alone
+        With what the wearer answered at the end: health data, told to observers, the lead and occupational
+        health
       </Tick>
       <h2>What stands out</h2>
       <ul>
@@ -97,7 +104,7 @@ function Record({ found: { head, entries, state } }: { readonly found: Found }) 
         {lines.map(({ at, text }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: as above
           <li key={`${index}-${at}`}>
-            <time dateTime={at}>{new Date(at).toLocaleTimeString()}</time> {text}
+            <time dateTime={at}>{secondText(at)}</time> {text}
           </li>
         ))}
       </ol>
@@ -110,7 +117,9 @@ export function RecordPage({ exit }: { readonly exit: string }) {
   useTitle('Record');
   return (
     <div className="narrow">
-      <h1>Record of {exit}</h1>
+      <h1>
+        {record && record !== 'looking' && record.head.drill ? 'Record of a drill' : 'Record of an exit'}
+      </h1>
       {record === 'looking' && <output>Reading the journal …</output>}
       {record === undefined && <p role="alert">It cannot be read in this browser.</p>}
       {record && record !== 'looking' && <Record found={record} />}

@@ -1,23 +1,34 @@
 // The strip over the line: drill or exit, where one is, who is who, what is saved, and what the device does and does not do.
 import { Link } from 'wouter';
 import type { NoticeId } from '../../../domain/guiding.ts';
-import { memberText } from '../../../versions/staff.ts';
+import { capital } from '../../../words/capital.ts';
+import type { Language } from '../../../words/index.ts';
+import { initialsOf } from '../../../versions/staff.ts';
 import { useBook } from '../../journal/useBook.ts';
+import { roomAfterWord } from '../../logbook/model.ts';
+import { heldBack, statusOf } from '../../../sync/status.ts';
+import { useSync } from '../../sync/useSync.ts';
 import { turnLight, useLight } from '../shell/light.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
+import { Reviewed } from './Reviewed.tsx';
 import { useAwake, useSpeech } from './useRun.ts';
 
 function Saved({ desk }: { readonly desk: Desk }) {
   const { screen, words, run, press } = desk;
   const { saving, unsaved, stalled } = screen;
+  const { line } = words.guide.labels;
+  const sync = useSync();
+  const waiting = sync ? heldBack(statusOf(sync.state, sync.written)) : 0;
   return (
-    <output className={unsaved > 0 ? 'g-saved bad' : 'g-saved'}>
+    <output className={unsaved > 0 ? 'g-saved bad' : 'g-saved'} data-saving={saving ? 'yes' : 'no'}>
       {saving
         ? words.guide.saving
         : unsaved > 0
           ? `${words.guide.unsaved(unsaved)}${stalled ? '' : `: ${run.trouble()}`}`
-          : 'Saved'}
+          : waiting > 0
+            ? line.savedHere(String(waiting))
+            : line.saved}
       {unsaved > 0 && !saving && !stalled && (
         <Act press={() => press({ is: 'retry' })}>{words.guide.presses.retry}</Act>
       )}
@@ -29,7 +40,7 @@ function Voice({ desk }: { readonly desk: Desk }) {
   const speech = useSpeech(desk.run);
   return (
     <Act pressed={speech === 'off'} press={() => desk.run.mute(speech !== 'off')}>
-      Voice off
+      {desk.words.guide.labels.line.voiceOff}
     </Act>
   );
 }
@@ -38,13 +49,16 @@ function Voice({ desk }: { readonly desk: Desk }) {
 const URGENT: readonly NoticeId[] = ['unapproved', 'invented', 'does-not-fit', 'left-bare'];
 
 export function Notices({ desk }: { readonly desk: Desk }) {
-  const { screen, words } = desk;
+  const { screen, words, state } = desk;
   const below = screen.notices.filter((notice) => notice !== 'drill' && !URGENT.includes(notice));
   return (
-    <ul className="plain g-notices" aria-label="More notices">
+    <ul className="plain g-notices" aria-label={words.guide.labels.line.moreNotices}>
       {below.map((notice) => (
         <li key={notice}>{words.guide.notices[notice]}</li>
       ))}
+      <li>
+        <Reviewed language={words.language as Language} wording={state.shown.script.setup.unit.wording} />
+      </li>
     </ul>
   );
 }
@@ -56,34 +70,31 @@ export function Strip({ desk }: { readonly desk: Desk }) {
   const held = useAwake();
   const speech = useSpeech(desk.run);
   const { people, room, script } = state.shown;
+  const { line } = words.guide.labels;
   const roles = [
-    ['Wearer', people.wearer],
-    ['Observer', people.observer],
-    ...people.assistants.map((person) => ['Assistant', person] as const),
+    ['wearer', people.wearer],
+    ['observer', people.observer],
+    ...people.assistants.map((person) => ['assistant', person] as const),
   ] as const;
   return (
     <header className="g-strip">
       <div className="g-strip-text">
         {screen.drill && <p className="g-drill">{words.guide.notices.drill}</p>}
         <h1>
-          {script.setup.procedure.title} <span className="g-room">Room {room}</span>
+          {script.setup.procedure.title} <span className="g-room">{line.room(roomAfterWord(room))}</span>
         </h1>
-        <p className="g-step">
-          Step {screen.step} of {screen.steps}
-        </p>
+        <p className="g-step">{line.step(String(screen.step), String(screen.steps))}</p>
         <Saved desk={desk} />
         <p className="g-people">
           {roles.map(([role, person]) => (
             <span key={role + person}>
-              {role}: {memberText(staff, person)}{' '}
+              {line.colon(capital(words.role(role)))} {initialsOf(staff, person)}{' '}
             </span>
           ))}
         </p>
-        {speech === 'no-voice' && (
-          <p className="g-missing">No voice for this language here: read it yourself.</p>
-        )}
-        {!held && !state.shown.ended && <p className="g-missing">This screen may go dark by itself.</p>}
-        <ul className="plain g-notices" aria-label="Notices">
+        {speech === 'no-voice' && <p className="g-missing">{line.noVoice}</p>}
+        {!held && !state.shown.ended && <p className="g-missing">{line.goesDark}</p>}
+        <ul className="plain g-notices" aria-label={line.notices}>
           {screen.notices
             .filter((notice) => URGENT.includes(notice))
             .map((notice) => (
@@ -93,11 +104,11 @@ export function Strip({ desk }: { readonly desk: Desk }) {
       </div>
       <div className="g-acts">
         <Act pressed={light === 'night'} press={turnLight}>
-          Night
+          {line.night}
         </Act>
         <Voice desk={desk} />
-        <Act press={() => open('more')}>More</Act>
-        <Link href="/guide">All exits</Link>
+        <Act press={() => open('more')}>{line.more}</Act>
+        <Link href="/guide">{line.allExits}</Link>
       </div>
     </header>
   );

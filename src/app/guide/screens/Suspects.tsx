@@ -1,39 +1,113 @@
 // After a slip: which surfaces are suspect now, in words, and the other way on that was found, with the barriers of every
 // protected place before and after, the worst first; taken, or not taken with a reason.
 import { changesIn, type Place } from '../../../guide/index.ts';
+import { countedIn, numberedIn } from '../../../words/guideLabels.ts';
 import { changesOf } from './way.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
-import { OFFER } from './labels.ts';
+import { SourceOf } from './Timers.tsx';
 
 const MOST = 8;
 
+type Labels = Desk['words']['guide']['labels']['suspects'];
+
+/** As many places as the notice over the line names; all stand below. */
+const NAMED = 2;
+
+/** All that the list below names: places, and what was recorded without one. */
+const countOf = ({ suspects, reached }: Desk['screen']): number =>
+  (suspects?.length ?? 1) + (reached?.unplaced.length ?? 0);
+
+/** What of the body may be contaminated, and the card that is for it; until that was opened. */
+export function Exposure({ desk }: { readonly desk: Desk }) {
+  const { words, screen, state } = desk;
+  const { exposed } = screen;
+  if (!exposed) return null;
+  const { procedure } = state.shown.script.setup;
+  const { guide } = words;
+  const labels = guide.labels.suspects;
+  const places = [
+    ...(exposed.unknown ? [labels.everything] : []),
+    ...exposed.unplaced.map((category) => guide.deviations[category]),
+    ...exposed.surfaces.map((surface) => words.surface(procedure, surface)),
+  ];
+  const cards = exposed.cards.map((card) => guide.emergencies[card]).join(' / ');
+  const button = cards === '' ? guide.presses.emergency : `${guide.presses.emergency} → ${cards}`;
+  return <b>{labels.exposed(namedIn(places, countOf(screen), labels), button)}</b>;
+}
+
+/** Over the line, short: something protected may be contaminated, and whether another way on is better. */
+export function After({ desk }: { readonly desk: Desk }) {
+  const { words, screen, panel } = desk;
+  const { exposed, reached, sought, phase } = screen;
+  const labels = words.guide.labels.suspects;
+  // Whoever takes over reads it in the panel.
+  if (phase === 'emergency' || panel === 'hand-over' || (!exposed && !sought)) return null;
+  return (
+    <output className="g-after">
+      <Exposure desk={desk} /> {!exposed && reached && `${labels.protected} `}
+      {sought && (sought === 'nothing-better' ? labels.nothingBetter : labels.notSought)}
+    </output>
+  );
+}
+
+/** The first of them, and how many more the list below holds. */
+function namedIn(places: readonly string[], all: number, { alsoOthers }: Labels): string {
+  const named = places.slice(0, NAMED);
+  const others = all - named.length;
+  return others > 0 ? alsoOthers(named.join(', '), String(others)) : named.join(', ');
+}
+
+/** Every place and what was recorded without one, in one list, the surest first; those behind the first stand under how many they are. */
+function SuspectList({ desk }: { readonly desk: Desk }) {
+  const { words, screen, state } = desk;
+  const { procedure } = state.shown.script.setup;
+  const { guide } = words;
+  const labels = guide.labels.suspects;
+  const rows = [
+    ...(screen.reached?.unplaced ?? []).map((category) => (
+      <li key={category}>
+        {guide.labels.line.colon(guide.deviations[category])} <b>{guide.suspect}</b>
+      </li>
+    )),
+    ...(screen.suspects ?? []).map(({ surface, needs }) => (
+      <li key={surface}>
+        {guide.labels.line.colon(words.surface(procedure, surface))}{' '}
+        <b>{needs === 0 ? guide.contaminated : guide.suspect}</b>
+        {needs > 0 && <span> ({countedIn(labels.unseen, needs)})</span>}
+      </li>
+    )),
+  ];
+  return (
+    <>
+      <ul>{rows.slice(0, MOST)}</ul>
+      {rows.length > MOST && (
+        <details>
+          <summary>{labels.andMore(String(rows.length - MOST))}</summary>
+          <ul>{rows.slice(MOST)}</ul>
+        </details>
+      )}
+    </>
+  );
+}
+
 export function Suspects({ desk }: { readonly desk: Desk }) {
   const { words, screen, state } = desk;
-  const { suspects, unplaced, searching } = screen;
-  const { procedure } = state.shown.script.setup;
-  const { deviations } = state.shown;
-  if (deviations.length === 0) return null;
+  const { suspects, unplaced, searching, reached } = screen;
+  if (state.shown.deviations.length === 0) return null;
+  const labels = words.guide.labels.suspects;
   return (
-    <section className="g-suspects" aria-label="What may be contaminated">
-      <h2>After what was recorded</h2>
-      {suspects === null && (
-        <p>What is suspect could not be worked out: take everything touched as suspect.</p>
+    <section className="g-suspects" aria-label={labels.title}>
+      <h2>{labels.after}</h2>
+      {suspects === null && <p>{labels.notWorkedOut}</p>}
+      <SuspectList desk={desk} />
+      {suspects?.length === 0 && unplaced === 0 && <p>{labels.none}</p>}
+      {unplaced > 0 && <p>{labels.unplaced}</p>}
+      {reached && (
+        <p>
+          <SourceOf spec={{ evidence: 'guide.exposure' }} words={words} />
+        </p>
       )}
-      <ul>
-        {suspects?.slice(0, MOST).map(({ surface, needs }) => (
-          <li key={surface}>
-            {words.surface(procedure, surface)}:{' '}
-            <b>{needs === 0 ? words.guide.contaminated : words.guide.suspect}</b>
-            {needs > 0 && <span> (with {needs === 1 ? '1 more slip' : `${needs} more slips`} unseen)</span>}
-          </li>
-        ))}
-      </ul>
-      {suspects && suspects.length > MOST && <p>And {suspects.length - MOST} more.</p>}
-      {suspects?.length === 0 && unplaced === 0 && (
-        <p>No surface is nearer to contamination than the procedure as read takes into account.</p>
-      )}
-      {unplaced > 0 && <p>What it touched was not recorded: take what was near as suspect.</p>}
       {searching && <p>{words.guide.searching}</p>}
     </section>
   );
@@ -72,18 +146,24 @@ export function Offer({ desk }: { readonly desk: Desk }) {
   const { barriers, steps, places = [] } = offer.continuation;
   const { procedure } = state.shown.script.setup;
   const { changed, unchanged } = changesIn(places);
+  const labels = words.guide.labels.offer;
   return (
-    <section className="g-offer" aria-label="Another way on">
+    <section className="g-offer" aria-label={labels.title}>
       <h2>
         {barriers.before === barriers.after && changed.length > 0
-          ? OFFER.heading(changed.length)
+          ? countedIn(labels.heading, changed.length)
           : words.guide.offer(words.barriers(barriers.before), words.barriers(barriers.after))}
       </h2>
       <ul>
-        {changesOf(procedure, offer.done, steps, words).map(({ id, label, what, after }) => (
-          <li key={id}>
-            <b>{what}</b>: {label}
-            {after !== undefined && <span>, after: {after}</span>}
+        {changesOf(procedure, offer.done, steps, words).map(({ label, what, numbers, after }) => (
+          <li key={what + label}>
+            <b>
+              {labels.what[what]}, {numberedIn(what === 'left out' ? labels.step : labels.as, numbers)}
+            </b>
+            : {label}
+            {after && (
+              <span>, {labels.behind(`${numberedIn(labels.step, [after.number])}, ${after.label}`)}</span>
+            )}
           </li>
         ))}
       </ul>
@@ -95,13 +175,13 @@ export function Offer({ desk }: { readonly desk: Desk }) {
       </div>
       {changed.length > 0 && (
         <>
-          <p>{OFFER.changed(changed.length)}</p>
+          <p>{countedIn(labels.changed, changed.length)}</p>
           <Places places={changed} desk={desk} />
         </>
       )}
       {unchanged.length > 0 && (
         <details>
-          <summary>{OFFER.unchanged(unchanged.length)}</summary>
+          <summary>{countedIn(labels.unchanged, unchanged.length)}</summary>
           <Places places={unchanged} desk={desk} />
         </details>
       )}

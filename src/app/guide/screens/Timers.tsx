@@ -24,7 +24,7 @@ export function Times({ timers, guide }: TimesProps) {
   const now = useNow(timers.length > 0);
   if (timers.length === 0) return null;
   return (
-    <ul className="g-times plain" aria-label="Times">
+    <ul className="g-times plain" aria-label={guide.labels.line.times}>
       {timers.map(({ id, kind, startedAt, seconds }) => {
         const left = seconds - (now - startedAt) / SECOND;
         return (
@@ -66,7 +66,7 @@ export function Owed({ owed, words }: OwedProps) {
     <ul className="plain g-owed">
       {owed.map((spec) => (
         <li key={spec.id}>
-          {words.guide.timers[spec.kind]}: <b>{leftText(spec.seconds)}</b>{' '}
+          {words.guide.labels.line.colon(words.guide.timers[spec.kind])} <b>{leftText(spec.seconds)}</b>{' '}
           <SourceOf spec={spec} words={words} />
         </li>
       ))}

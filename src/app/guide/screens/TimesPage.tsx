@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { PRODUCT_IDS, type ProductId } from '../../../domain/products.ts';
 import { NotListed, Who } from '../../journal/Who.tsx';
+import { useBar } from '../../journal/useBar.ts';
 import { book, useBook } from '../../journal/useBook.ts';
 import { Confirm } from '../../parts/Confirm.tsx';
 import { useTitle } from '../../parts/useTitle.ts';
@@ -40,6 +41,7 @@ function Write({ product }: { readonly product: ProductId }) {
   const [typed, type] = useState(EMPTY);
   const [label, setLabel] = useState('');
   const [by, setBy] = useState('');
+  const bar = useBar('product.time-recorded');
   const spans = SPANS.map((span) => [span, secondsOf(typed[span])] as const);
   const wrong = spans.some(([, seconds]) => seconds === undefined);
   const said = spans.flatMap(([span, seconds]) =>
@@ -71,6 +73,7 @@ function Write({ product }: { readonly product: ProductId }) {
         title={TIMES.write}
         sentence={TIMES.sentence(words.product(product), said.join(', '), label.trim())}
         isDisabled={wrong || label.trim() === '' || by === ''}
+        bar={bar}
         write={write}
       />
     </>

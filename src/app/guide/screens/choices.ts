@@ -4,6 +4,7 @@ import type { Mode } from '../../../guide/index.ts';
 import { versionInForce } from '../../../journal/views/versions.ts';
 import { useBook } from '../../journal/useBook.ts';
 import { LIBRARY, useOpened, useVersionEntries } from '../../library.ts';
+import { namesOf } from '../../model/choiceNames.ts';
 import { headOf } from '../../model/head.ts';
 
 export interface Choice {
@@ -43,12 +44,19 @@ export function useChoices(mode: 'drill' | 'exit'): readonly Choice[] {
   const ofUnit = useVersionEntries();
   return useMemo(() => {
     if (mode === 'exit') return approved;
-    const others = [...(opened ? [opened] : []), ...ofUnit, ...LIBRARY];
+    // Those in force stand above already.
+    const inForce = new Set(approved.map(({ text }) => text));
+    const others = [
+      ...(opened ? [opened] : []),
+      ...ofUnit.filter(({ text }) => !inForce.has(text)),
+      ...LIBRARY,
+    ];
+    const names = namesOf(others);
     return [
       ...approved,
-      ...others.map(({ id, title, kind, stage, text, fileName }) => ({
+      ...others.map(({ id, title, kind, text, fileName }) => ({
         id,
-        name: `${title} (${stage ?? kind})`,
+        name: `${names.get(id) ?? title} (${kind})`,
         text,
         fileName,
       })),

@@ -1,23 +1,5 @@
-// What the guide's own pages say beside the words of the exit.
-
-/** Another tab of this browser runs the exit. */
-export const ELSEWHERE = {
-  title: 'This exit is run in another tab',
-  says: 'Another tab or window of this browser runs this exit. Nothing is recorded here. Go on there, or take over here: the other one then stops.',
-  unsaved:
-    'The other tab has entries that it cannot save, and keeps the exit. Go to it, make room, press “Save again”; then take over here.',
-  take: 'Take over here',
-} as const;
-
-/** What another way changes, place by place. */
-export const OFFER = {
-  changed: (count: number): string =>
-    `${count === 1 ? '1 place' : `${count} places`} harder to reach: slips and circumstances it takes, as read and this way, fewest first.`,
-  heading: (count: number): string =>
-    `Another way on. ${count === 1 ? '1 place is' : `${count} places are`} harder to reach this way.`,
-  unchanged: (count: number): string =>
-    `${count === 1 ? '1 place takes' : `${count} places take`} the same as read, fewest first`,
-} as const;
+// What the guide's pages say that are filled in before an exit or read after it. What stands on a screen of the exit itself is in the
+// language of whoever reads it (src/words/guideLabels.ts).
 
 /** The observer's own screen, and from how far it is read. */
 export const OWN_SCREEN = {
@@ -26,9 +8,22 @@ export const OWN_SCREEN = {
   distance: 'Read from how far, metres',
   needs: (capital: number, metres: number): string =>
     `Capitals of ${capital.toFixed(1)} mm are needed at ${metres} m. A line for which they are too high says so, and from how far it is read.`,
-  short: (capital: number, metres: number, wanted: number): string =>
-    `Capitals here are ${capital.toFixed(1)} mm high: read from ${metres.toFixed(1)} m, not from ${wanted} m.`,
-  unmeasured: 'This screen was not measured.',
+} as const;
+
+/** What whoever begins is warned of. */
+export const WARNINGS = {
+  title: 'Before it begins',
+  noAssistant: (steps: string): string =>
+    `Steps that need an assistant: ${steps}. None is named. Name one above.`,
+  inAnother: (initials: string, when: string, room: string): string =>
+    `${initials} stands in an exit that has not ended: begun ${when}, ${room}.`,
+  goTo: 'Go to that exit',
+  knowingly: 'Begin all the same. It is recorded.',
+  unanswered: 'Mend what stands under “Before it begins”, or say there that you begin all the same.',
+  notes: {
+    noAssistant: (steps: string): string => `Begun knowingly without the assistant that steps ${steps} need`,
+    inAnother: (exit: string): string => `Begun knowingly while the wearer stands in exit ${exit}, not ended`,
+  },
 } as const;
 
 /** Times from the labels of the unit's own products. */

@@ -9,6 +9,8 @@ const LEAST = 22;
 const MOST = 160;
 /** What lies below the line needs room, unless the line would then be too small. */
 const SHARE_BESIDE = 0.62;
+/** Margins of what stands beside the line, pixels: more than they are. */
+const AROUND_REST = 16;
 
 export interface Largest {
   readonly capital: number;
@@ -33,6 +35,14 @@ function largestIn(line: HTMLElement, height: number): number {
   return low;
 }
 
+/** How high all that stands in the room beside the line is: notices, times and where they come from. */
+function heightOfRest(line: HTMLElement, room: HTMLElement): number {
+  const [first, last, own] = [room.firstElementChild, room.lastElementChild, line.getBoundingClientRect()];
+  const top = first ? first.getBoundingClientRect().top : own.top;
+  const bottom = last ? last.getBoundingClientRect().bottom : own.bottom;
+  return own.top - top + bottom - own.bottom + AROUND_REST;
+}
+
 /** Room for the line without what is said of its size: that is said only where it must be. */
 function sized(line: HTMLElement, room: HTMLElement, fit: OwnFit): number {
   const style = getComputedStyle(room);
@@ -40,8 +50,8 @@ function sized(line: HTMLElement, room: HTMLElement, fit: OwnFit): number {
     room.clientHeight - Number.parseFloat(style.paddingTop) - Number.parseFloat(style.paddingBottom);
   const shares = room.querySelector('.g-suspects, .g-offer, .g-card') !== null;
   const best = (): number => {
-    const beside = largestIn(line, shares ? height * SHARE_BESIDE : height);
-    return beside >= fit.needed || !shares ? beside : Math.min(fit.needed, largestIn(line, height));
+    const beside = largestIn(line, shares ? height * SHARE_BESIDE : height - heightOfRest(line, room));
+    return beside >= fit.needed ? beside : Math.min(fit.needed, largestIn(line, height));
   };
   line.classList.add('unsaid');
   const unsaid = best();

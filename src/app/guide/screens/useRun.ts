@@ -39,6 +39,26 @@ export function useShown(run: Run): Shown {
   return { state, screen };
 }
 
+/** From so long on, storing is said to take long. The house's own choice. */
+const LONG_MS = 2000;
+
+/**
+ * Whether storing has failed or takes long, until it is over: only then is going on unsaved offered. What is merely on its
+ * way to the store is there before anybody could press it.
+ */
+export function useTroubled({ saving, stalled }: Pick<Screen, 'saving' | 'stalled'>): boolean {
+  const [troubled, setTroubled] = useState(false);
+  // What has failed stays in trouble while it is tried again.
+  const settled = stalled || !saving;
+  if (settled && troubled !== stalled) setTroubled(stalled);
+  useEffect(() => {
+    if (!saving) return undefined;
+    const timer = setTimeout(() => setTroubled(true), LONG_MS);
+    return () => clearTimeout(timer);
+  }, [saving]);
+  return troubled;
+}
+
 /** What became of the last line that was to be read aloud; it may change while the line stays. */
 export const useSpeech = (run: Run): ReturnType<Run['speech']> =>
   useSyncExternalStore(run.subscribe, run.speech);

@@ -1,5 +1,5 @@
 // What is asked of the guide's worker, and what comes back: plain data only.
-import type { Continuation, Known } from '../../../guide/index.ts';
+import type { Found, Known } from '../../../guide/index.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
 import type { Board } from '../../model/board.ts';
 
@@ -13,8 +13,7 @@ export interface WayQuestion {
 export interface Guider {
   /** Works out what every question about this procedure needs. */
   warm(procedure: Procedure): Promise<void>;
-  /** Null where nothing better than the rest as written was found. */
-  way(question: WayQuestion): Promise<Continuation | null>;
+  way(question: WayQuestion): Promise<Found>;
   /** For the picture of a step: against the agent that is worst. Undefined where it cannot be worked out exactly. */
   board(procedure: Procedure): Promise<Board | undefined>;
 }

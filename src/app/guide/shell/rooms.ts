@@ -1,6 +1,14 @@
 // The exits that run in this window, by id: begun here, or found again in the journal after a reload or a crash. Two rooms at
 // once are two of them, each in a window of its own or one after the other.
-import { begin, type Effect, next, type People, replay, type State } from '../../../guide/index.ts';
+import {
+  begin,
+  type Effect,
+  type Occasion,
+  next,
+  type People,
+  replay,
+  type State,
+} from '../../../guide/index.ts';
 import type { BarId } from '../../../domain/guiding.ts';
 import { show } from '../../../journal/fold.ts';
 import { book, DEVICE, newPersonId, unitNamed } from '../../journal/useBook.ts';
@@ -103,6 +111,7 @@ export interface Start extends Begun {
   readonly people: People;
   readonly room: string;
   readonly inSuit?: number;
+  readonly knowingly?: NonNullable<Occasion['knowingly']>;
 }
 
 export type Started =
@@ -118,7 +127,7 @@ function freshExit(): string {
 }
 
 /** Begins an exit or a drill; what it is made from is kept before anything is recorded. */
-export async function startExit({ people, room, inSuit, ...begun }: Start): Promise<Started> {
+export async function startExit({ people, room, inSuit, knowingly, ...begun }: Start): Promise<Started> {
   const script = scriptFrom(begun.text, begun.fileName, begun.unit);
   if (!script) return { wrong: 'text' };
   const exit = freshExit();
@@ -131,6 +140,7 @@ export async function startExit({ people, room, inSuit, ...begun }: Start): Prom
     by: people.observer,
     ...(visit === undefined ? {} : { visit }),
     ...(inSuit === undefined ? {} : { inSuit }),
+    ...(knowingly === undefined ? {} : { knowingly }),
   };
   const first = begin(script, people, begun.mode, occasion);
   if (!first.ok) return { bar: first.bar };

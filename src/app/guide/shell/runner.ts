@@ -1,13 +1,6 @@
 // Runs one exit: gives the guide what is pressed and what happens, and does what it asks for. The screen moves only with the
 // guide's own state, which waits for the store. A timer wakes the guide when it is due; nothing else moves by itself.
-import {
-  type Continuation,
-  type Effect,
-  type Event,
-  next,
-  type Press,
-  type State,
-} from '../../../guide/index.ts';
+import { type Effect, type Event, type Found, next, type Press, type State } from '../../../guide/index.ts';
 import type { ExitLog } from '../log/exitLog.ts';
 import type { Signal } from './signals.ts';
 import type { Speech, Voice } from './voice.ts';
@@ -21,7 +14,7 @@ export interface RunnerParts {
   readonly wait: (milliseconds: number, then: () => void) => () => void;
   readonly keepAwake: (on: boolean) => void;
   readonly signal: (signal: Signal) => void;
-  readonly search: (asked: Extract<Effect, { do: 'search-continuation' }>) => Promise<Continuation | null>;
+  readonly search: (asked: Extract<Effect, { do: 'search-continuation' }>) => Promise<Found>;
 }
 
 export interface Run {
@@ -181,9 +174,9 @@ export function createRun(begun: readonly [State, readonly Effect[]], parts: Run
   };
 
   const search = (asked: Extract<Effect, { do: 'search-continuation' }>): void => {
-    const answer = (found: Continuation | null): void =>
+    const answer = (found: Found): void =>
       happen({ is: 'continuation', search: asked.search, found, at: parts.now(), by: null });
-    parts.search(asked).then(answer, () => answer(null));
+    parts.search(asked).then(answer, () => answer('not-worked-out'));
   };
   function perform(effect: Effect): void {
     if (effect.do === 'append') append(effect);

@@ -2,7 +2,7 @@
 // worker of the searches is started and warmed when an exit begins, so that after a slip nobody waits for its code.
 import { type Remote, wrap } from 'comlink';
 import type { Procedure } from '../../../domain/procedure.ts';
-import type { Continuation, Effect } from '../../../guide/index.ts';
+import type { Effect, Found } from '../../../guide/index.ts';
 import type { Board } from '../../model/board.ts';
 import type { Guider } from './result.ts';
 
@@ -58,7 +58,7 @@ export const searchWay = async ({
   procedure,
   doneSteps,
   known,
-}: Extract<Effect, { do: 'search-continuation' }>): Promise<Continuation | null> =>
+}: Extract<Effect, { do: 'search-continuation' }>): Promise<Found> =>
   kept(async (guider) => guider.way({ procedure, done: doneSteps, known }));
 
 export const boardFor = async (procedure: Procedure): Promise<Board | undefined> =>

@@ -3,7 +3,7 @@ import { expose } from 'comlink';
 import { analyse } from '../../../check/analysis.ts';
 import { isTangled } from '../../../check/limits.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
-import type { Continuation, Place } from '../../../guide/index.ts';
+import type { Found, Place } from '../../../guide/index.ts';
 import { continueFrom } from '../../../order/continue.ts';
 import { type Board, boardOf, worstOf } from '../../model/board.ts';
 import type { Guider, WayQuestion } from './result.ts';
@@ -36,8 +36,8 @@ function same(procedure: Procedure): Procedure {
   return last.procedure;
 }
 
-/** The best way on that was found; null where it is the rest as written, or cannot be worked out exactly. */
-function wayOn({ procedure, done, known }: WayQuestion): Continuation | null {
+/** The best way on that was found; null where it is the rest as written. */
+function wayOn({ procedure, done, known }: WayQuestion): Found {
   try {
     const { kept, steps, barriers } = continueFrom(same(procedure), done, known);
     if (kept) return null;
@@ -52,7 +52,7 @@ function wayOn({ procedure, done, known }: WayQuestion): Continuation | null {
     const [before, after] = [places.map((one) => one.before), places.map((one) => one.after)];
     return { id: `way-${done}`, steps, barriers: { before: least(before), after: least(after) }, places };
   } catch (error) {
-    if (isTangled(error)) return null;
+    if (isTangled(error)) return 'not-worked-out';
     throw error;
   }
 }
