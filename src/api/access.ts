@@ -11,6 +11,8 @@ export interface Access {
   readonly devices: readonly Role[];
   /** To everybody else there is nothing at this address. */
   readonly hidden?: true;
+  /** Only for accounts that are let in to health records (docs/server.md): the role alone is in the lead's gift. */
+  readonly letIn?: true;
   /** Also before a first password was changed. */
   readonly early?: true;
 }
@@ -22,6 +24,7 @@ const OCCUPATIONAL_HEALTH = {
   people: ['occupational-health'],
   devices: [],
   hidden: true,
+  letIn: true,
 } as const satisfies Access;
 
 export const ACCESS = {
@@ -46,6 +49,8 @@ export const ACCESS = {
   'seal-health-record': OCCUPATIONAL_HEALTH,
   'read-health-records': OCCUPATIONAL_HEALTH,
   'list-health-readings': OCCUPATIONAL_HEALTH,
+  'list-health-accounts': OCCUPATIONAL_HEALTH,
+  'let-in-account': OCCUPATIONAL_HEALTH,
 } as const satisfies Readonly<Record<string, Access>>;
 
 export type RouteName = keyof typeof ACCESS;

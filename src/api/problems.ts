@@ -12,6 +12,8 @@ export const TODOS = [
   'pair-again',
   /** Somebody else must do or allow it. */
   'ask-lead',
+  /** Somebody of occupational health who is let in must let this account in. */
+  'ask-occupational-health',
   /** Send the device's entries from number `expected` on. */
   'send-from-expected',
   /** Keep what is on the device, send nothing more, show it to the lead: two histories claim one place. */
@@ -50,6 +52,21 @@ export const PROBLEMS = {
   'wrong-password': row(401, 'sign-in', 'Name or password is wrong.'),
   'not-allowed': row(403, 'ask-lead', 'Your role may not do this.'),
   'first-password': row(403, 'change-password', 'Change the password that you were given first.'),
+  'not-let-in': row(
+    403,
+    'ask-occupational-health',
+    'This account is not let in to health records. Somebody of occupational health who is let in does that, or ./doffline account let-in.',
+  ),
+  'not-waiting': row(
+    409,
+    'mend-request',
+    'This account does not wait to be let in, or was changed meanwhile. Load the list again.',
+  ),
+  'still-first-password': row(
+    409,
+    'mend-request',
+    'This account still has the password that it was given. Its owner must choose an own one first.',
+  ),
   'weak-password': row(
     422,
     'mend-request',

@@ -4,6 +4,13 @@
 export const ROLES = ['observer', 'lead', 'stores', 'occupational-health', 'reader'] as const;
 export type Role = (typeof ROLES)[number];
 
+/**
+ * What an account may do with health records of staff: nothing by its role; nothing yet, because a lead gave it the role, opened it
+ * again or knows its first password; or what the role may.
+ */
+export const HEALTH_ACCESS = ['none', 'waits', 'in'] as const;
+export type HealthAccess = (typeof HEALTH_ACCESS)[number];
+
 /** A device that only reads has nothing to record; everybody else may. */
 export const RECORDING_ROLES = [
   'observer',

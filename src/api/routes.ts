@@ -213,6 +213,22 @@ export const ROUTES = {
     answer: health.readings,
     refuses: [],
   },
+  'list-health-accounts': {
+    method: 'get',
+    path: '/api/health-records/accounts',
+    does: 'Which accounts of occupational health are let in to health records, which wait, and who let whom in.',
+    answer: health.healthAccounts,
+    refuses: [],
+  },
+  'let-in-account': {
+    method: 'post',
+    path: '/api/health-records/accounts/{account}/letting-in',
+    does: 'Let an account of occupational health in to health records. The journal says so before it is let in.',
+    params: people.accountPath,
+    body: health.lettingIn,
+    answer: nothing,
+    refuses: ['not-waiting', 'still-first-password'],
+  },
 } as const satisfies Readonly<Record<RouteName, Route>>;
 
 export const ROUTE_NAMES = Object.keys(ACCESS) as RouteName[];

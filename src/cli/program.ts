@@ -4,6 +4,7 @@ import { Argument, Command, CommanderError, InvalidArgumentError, Option } from 
 import { AGENTS, type Agent } from '../domain/products.ts';
 import { DOCUMENT_KINDS, PAPER_STAGES } from '../print/index.ts';
 import { LANGUAGES } from '../words/languages.ts';
+import { ACCOUNT_STATUSES, addAccount, isAccount } from './account.ts';
 import { cautionsText, check, type Status } from './check.ts';
 import { compare } from './compare.ts';
 import { cost } from './cost.ts';
@@ -217,6 +218,7 @@ const STATUSES =
 
 function statusesOf(command: Command): string {
   if (isServe(command)) return SERVE_STATUSES;
+  if (isAccount(command)) return ACCOUNT_STATUSES;
   return isJournal(command) ? JOURNAL_STATUSES : STATUSES;
 }
 
@@ -242,6 +244,7 @@ function program(io: Io, finish: Finish): Command {
   addPrint(root, io, finish);
   addJournal(root, io, finish);
   addServe(root, io, finish);
+  addAccount(root, io, finish);
   return root;
 }
 

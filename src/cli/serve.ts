@@ -1,26 +1,14 @@
-// `doffline serve`: hands over to the server, which is a shell of its own and lies beside the command line when it is built.
-// Nothing of it is loaded for any other command.
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+// `doffline serve`: hands over to the built server.
 import { type Command, InvalidArgumentError } from 'commander';
+import { beside, builtServer } from './built.ts';
 import type { Status } from './check.ts';
 import type { Io } from './io.ts';
 
-/** What the built server offers (src/server/serve.ts, which checks what it is asked for). */
-interface Server {
-  readonly serve: (asked: unknown, world: object) => Promise<0 | 2>;
-}
-
-const at = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
-
 async function serve(io: Io, flags: object): Promise<Status> {
-  const [server, page, typeset] = [at('serve.js'), at('app'), at('typeset.js')];
-  if (!existsSync(server) || !existsSync(page)) {
-    io.err('error: The server is not built. Run ./doffline serve, or npm run build first.\n');
-    return 2;
-  }
-  const built = (await import(new URL('serve.js', import.meta.url).href)) as Server;
-  return built.serve(flags, { env: process.env, page, typeset, out: io.out, err: io.err });
+  const [page, typeset] = [beside('app'), beside('typeset.js')];
+  const server = await builtServer(io, 'serve', [page]);
+  if (!server) return 2;
+  return server.serve(flags, { env: process.env, page, typeset, out: io.out, err: io.err });
 }
 
 function portIn(text: string): number {

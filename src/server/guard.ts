@@ -44,6 +44,7 @@ export async function admitted(context: Context, name: RouteName, tokens: Tokens
     return { is: 'device', device };
   if (account && access.people.includes(account.role)) {
     if (account.firstPassword && !access.early) throw new Refusal('first-password');
+    if (access.letIn && account.health !== 'in') throw new Refusal('not-let-in');
     return { is: 'person', account };
   }
   throw refused(access, known, tokens);

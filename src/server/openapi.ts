@@ -8,7 +8,7 @@ import { type Route, ROUTE_NAMES, ROUTES } from '../api/routes.ts';
 const refusal = z.strictObject({ problem });
 
 /** What every route may refuse, by what it takes and who may ask. */
-function usual({ body }: Route, { open, hidden }: Access): readonly ProblemCode[] {
+function usual({ body }: Route, { open, hidden, letIn }: Access): readonly ProblemCode[] {
   return [
     'wrong-host',
     'not-through-proxy',
@@ -24,6 +24,7 @@ function usual({ body }: Route, { open, hidden }: Access): readonly ProblemCode[
     ...(body ? (['not-json', 'wrong-shape', 'wrong-type', 'too-large'] as const) : []),
     ...(open ? [] : (['not-signed-in', 'not-paired', 'device-revoked'] as const)),
     ...(open ? [] : [hidden ? ('not-found' as const) : ('not-allowed' as const), 'first-password' as const]),
+    ...(letIn ? (['not-let-in'] as const) : []),
   ];
 }
 
@@ -47,11 +48,12 @@ function refusals(route: Route, access: Access) {
   );
 }
 
-function whoMay({ open, people, devices }: Access): string {
+function whoMay({ open, people, devices, letIn }: Access): string {
   if (open) return 'Anybody who reaches the server.';
   return [
     people.length > 0 ? `Signed-in people: ${people.join(', ')}.` : '',
     devices.length > 0 ? `Paired devices: ${devices.join(', ')}.` : '',
+    letIn ? 'Only once the account is let in to health records.' : '',
   ]
     .filter((part) => part !== '')
     .join(' ');

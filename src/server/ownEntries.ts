@@ -14,12 +14,14 @@ export const SERVER_DEVICE = 'server';
 export const HEALTH_DEVICE = 'server-health';
 /** The chain of who read them: apart, so that the numbers of records stay without a gap. */
 export const READS_DEVICE = 'server-reads';
+/** The chain of who was let in to them: apart for the same reason. */
+export const LETTINGS_DEVICE = 'server-lettings';
 /** Chains that only occupational health is told of. */
-export const HIDDEN_DEVICES: readonly string[] = [HEALTH_DEVICE, READS_DEVICE];
+export const HIDDEN_DEVICES: readonly string[] = [HEALTH_DEVICE, READS_DEVICE, LETTINGS_DEVICE];
 
 export interface OwnEntry {
   readonly unit: string;
-  readonly device: typeof SERVER_DEVICE | typeof HEALTH_DEVICE | typeof READS_DEVICE;
+  readonly device: typeof SERVER_DEVICE | typeof HEALTH_DEVICE | typeof READS_DEVICE | typeof LETTINGS_DEVICE;
   readonly kind: KindName;
   readonly at: Date;
   readonly by: string | null;

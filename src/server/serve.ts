@@ -18,20 +18,22 @@ import { type Log, newLog } from './log.ts';
 import { newMetrics } from './metrics.ts';
 import { foundNames, inAddress, LOOPBACK } from './names.ts';
 import { trustServer } from './pages/trust.ts';
+import { checkPair } from './pair.ts';
 import { papersBy } from './papers.ts';
 import { blockList, type Reach } from './reach.ts';
 import { readRequest, type ServeRequest } from './request.ts';
 import { listening, serverFor, stopped } from './run.ts';
 import { newCode } from './secrets.ts';
 import { sightsIn } from './seen.ts';
-import { makeDemo, type Person, unitInJournal } from './setup.ts';
+import { makeDemo, type Person } from './setup.ts';
 import { startText } from './startText.ts';
 import { pageListener } from './static.ts';
 import { hasLead } from './store/accounts.ts';
 import { openRecords } from './store/open.ts';
-import { findUnit } from './store/unit.ts';
 import { fingerprintOf } from './tls/certificates.ts';
 import { keepFresh, type Tls, tlsFor } from './tls/source.ts';
+
+export { letInByName } from './letIn.ts';
 
 export interface World {
   readonly env: Readonly<Record<string, string | undefined>>;
@@ -96,26 +98,10 @@ async function open(place: JournalPlace, world: World, log: Log, reach: () => Re
   }
 }
 
-/**
- * The records without their journal, or beside another's: begun anew it would lack everything that no tablet sends again, and
- * nobody would notice.
- */
-async function checkPair(context: Context): Promise<void> {
-  const unit = await findUnit(context.records);
-  const there = await unitInJournal(context);
-  if (!unit || unit.id === there?.id) return;
-  const found = there ? `belongs to another unit, ${there.id}` : 'is empty';
-  throw new Error(
-    `The server's records are of unit ${unit.id}, but the journal ${found}. Put the right journal back, or restore a backup of both ` +
-      '(doffline journal restore FILE --force). Only if it is lost for good: move the records away, and create the unit again.',
-  );
-}
-
 /** The code where a lead is missing, or another one is wanted; the demonstration's people where it was made now. */
 async function prepare(context: Context, { demo, newLead }: ServeRequest): Promise<readonly Person[]> {
   const { records } = context;
-  await checkPair(context);
-  const isThere = (await findUnit(records)) !== undefined;
+  const isThere = (await checkPair(context)) !== undefined;
   if (demo && !isThere) return (await makeDemo(context)).people;
   if (newLead || !(await hasLead(records))) context.setup.code = newCode();
   return [];

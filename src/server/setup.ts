@@ -7,11 +7,13 @@ import { isStrong } from '../api/passwordRule.ts';
 import { type Role, ROLES } from '../api/roles.ts';
 import { seen } from '../journal/reading.ts';
 import type { Context } from './context.ts';
+import { letFirstIn } from './health/lettingIn.ts';
 import { SERVER_DEVICE, writeOwn } from './ownEntries.ts';
 import { keep } from './passwords.ts';
 import { Refusal } from './refusal.ts';
 import { fingerprint, newId, newPassword, readCode } from './secrets.ts';
 import { type Account, addAccount, type NewAccount } from './store/accounts.ts';
+import { wasAnyOfHealth } from './store/healthAccess.ts';
 import type { Sql } from './store/sql.ts';
 import { addUnit, findUnit, type Unit } from './store/unit.ts';
 
@@ -69,16 +71,26 @@ async function begin(context: Context, wanted: Unit, by: string): Promise<Unit> 
   return there ?? wanted;
 }
 
+interface Entered {
+  readonly lead: Account;
+  /** The first of occupational health, where nobody was of it before. */
+  readonly health: Account | undefined;
+}
+
 /** The unit and its people in the records. */
-async function enter(sql: Sql, unit: Unit, people: readonly NewAccount[], now: Date): Promise<Account> {
+async function enter(sql: Sql, unit: Unit, people: readonly NewAccount[], now: Date): Promise<Entered> {
   if (!(await findUnit(sql))) await addUnit(sql, unit, now);
+  const isFirst = !(await wasAnyOfHealth(sql));
   const made: Account[] = [];
   for (const person of people) {
     const account = await addAccount(sql, person, now);
     if (!account) throw new Refusal('name-taken');
     made.push(account);
   }
-  return made[0]!;
+  return {
+    lead: made[0]!,
+    health: isFirst ? made.find(({ role }) => role === 'occupational-health') : undefined,
+  };
 }
 
 async function make(context: Context, wanted: Unit, people: readonly Person[]): Promise<Made> {
@@ -88,10 +100,13 @@ async function make(context: Context, wanted: Unit, people: readonly Person[]): 
     accounts.push({ name, role, password: await keep(password), firstPassword: false });
   const unit = await begin(context, wanted, person);
   const [lead, ...others] = accounts;
-  const account = await context.records.write((sql) =>
-    enter(sql, unit, [{ ...lead!, person }, ...others], context.clock()),
+  const now = context.clock();
+  const entered = await context.records.write((sql) =>
+    enter(sql, unit, [{ ...lead!, person }, ...others], now),
   );
   context.setup.code = undefined;
+  const { lead: account, health } = entered;
+  if (health) await letFirstIn(context, health, { unit: unit.id, by: account, now });
   return { unit, account, people };
 }
 

@@ -1,4 +1,4 @@
-// The journal as everybody may read it: without sealed records and who read them, and without a trace of either. Their chains are their own, so
+// The journal as everybody may read it: without sealed records, who read them and who was let in to them, and without a trace of either. Their chains are their own, so
 // no device's chain has a gap; places are counted anew over what remains, so that none is missing there either; and the
 // unit's chain, which would not fit, is not told.
 import type { Accepted } from '../journal/entry.ts';

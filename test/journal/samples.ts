@@ -130,6 +130,7 @@ export const BODIES: Bodies = {
   },
   'note.added': { about: 'exit', id: 'exit-1', text: 'Chair was too low; ask Ms Invented.' },
   'health.read': { account: 'a-1', people: ['p-3k7m'], records: [1], why: 'follow-up' },
+  'health.let-in': { account: 'a-2', person: 'p-3k7m', how: 'occupational-health', byAccount: 'a-1' },
   'health.sealed': {
     cipher: 'aes-256-gcm',
     key: 'follow-up-2026',

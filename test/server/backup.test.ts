@@ -73,7 +73,10 @@ async function small(where = data()): Promise<void> {
   const records = await openRecords(at(where));
   const now = '2026-11-25T08:00:00.000Z';
   await records.write(async ({ run: put }) => {
-    await put(`insert into @account values ('a-1', 'ada', 'Ada', 'p-3k7m', 'lead', 'hash', 0, 0, ?)`, now);
+    await put(
+      `insert into @account values ('a-1', 'ada', 'Ada', 'p-3k7m', 'lead', 'hash', 0, 0, ?, 'never', null)`,
+      now,
+    );
     for (const [id, out] of [
       ['tablet-a', null],
       ['tablet-b', now],
@@ -149,9 +152,14 @@ test('the disk dies: everything is back, and nobody is let in by what was open t
   await again(good.client).call('append-entries', { body: { entries: notes(2, chain) } });
   const known = client(after.port);
   await known.call('sign-in', { body: LEAD });
-  expect((await known.call('list-accounts')).accounts).toHaveLength(2);
-  const doctor = await person(after, known, 'occupational-health');
+  const { accounts } = await known.call('list-accounts');
+  expect(accounts).toHaveLength(2);
+  const { name } = accounts.find(({ role }) => role === 'occupational-health')!;
+  const doctor = client(after.port);
+  await doctor.call('sign-in', { body: { name, password: 'violet kettle seventeen' } });
   await doctor.call('seal-health-record', { body: RECORD });
+  const next = await person(after, known, 'occupational-health');
+  expect(await next.refused('read-health-records')).toMatchObject({ code: 'not-let-in' });
   expect(await after.context.journal.read(1, { device: 'server-health' })).toHaveLength(2);
   expect((await verdictOf(after.context.journal)).flaws).toEqual([]);
   await after.stop();
@@ -191,6 +199,21 @@ describe('what was taken out stays out', () => {
     expect([put.status, put.err]).toEqual([0, '']);
     expect(flat(put.out)).toContain('tell: 1.');
     expect((await held(data())).out.map(([, isOut]) => isOut)).toEqual([true, true]);
+  });
+
+  test('an account that waits since to be let in to health records waits', async () => {
+    const server = await start({ place: at(data()) });
+    const { desk, doctor } = await unit(server);
+    expect((await backup()).status).toBe(0);
+    const { account } = await doctor.call('read-session');
+    expect(account.health).toBe('in');
+    const params = { account: account.id };
+    await desk.call('change-account', { params, body: { newPassword: true } });
+    await server.stop();
+    expect((await restore(data(), '--force')).status).toBe(0);
+    const records = await openRecords(at(data()));
+    expect((await listAccounts(records)).find(({ id }) => id === account.id)?.health).toBe('waits');
+    await records.close();
   });
 
   test('between the records and the journal, which is read after them', async () => {

@@ -146,7 +146,12 @@ test('the lead, other roles and devices find nothing at the address', async () =
   await sealOne();
   for (const role of ['observer', 'stores', 'reader'] as const) {
     const one = await person(server, desk, role);
-    for (const name of ['read-health-records', 'list-health-readings'] as const)
+    for (const name of [
+      'read-health-records',
+      'list-health-readings',
+      'list-health-accounts',
+      'let-in-account',
+    ] as const)
       expect(await one.refused(name)).toMatchObject({ code: 'not-found', status: 404 });
   }
   expect(await desk.refused('seal-health-record', { body: RECORD })).toMatchObject({ code: 'not-found' });

@@ -8,6 +8,7 @@ import { startPostgres, whyNoPostgres } from '../../scripts/postgres.mjs';
 import type { JournalPlace } from '../../src/journal/adapters/open.ts';
 import { addAccount, findByName, listAccounts } from '../../src/server/store/accounts.ts';
 import { addPairing, admitDevice, claimPairing, listDevices } from '../../src/server/store/devices.ts';
+import { listHealthAccounts, wasAnyOfHealth } from '../../src/server/store/healthAccess.ts';
 import { migrate, MIGRATIONS } from '../../src/server/store/migrations.ts';
 import { openRecords } from '../../src/server/store/open.ts';
 import { openPostgresRecords } from '../../src/server/store/postgres.ts';
@@ -42,6 +43,34 @@ function suite(name: string, make: () => Place): void {
       ]);
       await records.close();
       await (await openRecords(place)).close();
+    });
+
+    test('accounts of occupational health of before stay let in to health records, and no others', async () => {
+      const { place, bare } = make();
+      const old = await bare();
+      await migrate(old, 2);
+      await old.write(async (sql) => {
+        for (const [id, role] of [
+          ['a-1', 'lead'],
+          ['a-2', 'occupational-health'],
+        ] as const)
+          await sql.run(
+            'insert into @account values (?, ?, ?, ?, ?, ?, 0, 0, ?)',
+            id,
+            id,
+            id,
+            `p-${id.slice(2)}`,
+            role,
+            'hash',
+            NOW.toISOString(),
+          );
+      });
+      await old.close();
+      const records = await openRecords(place);
+      expect((await listAccounts(records)).map(({ health }) => health)).toEqual(['none', 'in']);
+      expect(await listHealthAccounts(records)).toMatchObject([{ id: 'a-2', since: null }]);
+      expect(await wasAnyOfHealth(records)).toBe(true);
+      await records.close();
     });
 
     test('a newer form is refused, and left as it is', async () => {

@@ -1,7 +1,7 @@
 // What several requests and answers are made of.
 import * as z from 'zod';
 import { instant, personId, slug } from '../../journal/kinds/values.ts';
-import { ROLES } from '../roles.ts';
+import { HEALTH_ACCESS, ROLES } from '../roles.ts';
 
 export { instant, slug };
 
@@ -41,6 +41,8 @@ export const account = z
     disabled: z.boolean(),
     /** Whether they still have the password that they were given. */
     firstPassword: z.boolean(),
+    /** Health records of staff: not by this role, not until somebody lets the account in, or let in. */
+    health: z.enum(HEALTH_ACCESS),
   })
   .meta({ id: 'Account' });
 

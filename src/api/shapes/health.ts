@@ -1,9 +1,9 @@
 // Health records of staff, for occupational health alone. What is in `record` is theirs; here it is closed and opened whole.
 import * as z from 'zod';
 import { isPlainObject, type PlainObject } from '../../journal/canonical.ts';
-import { READING_REASONS } from '../../journal/kinds/unit.ts';
+import { LETTING_WAYS, READING_REASONS } from '../../journal/kinds/unit.ts';
 import { personId } from '../../journal/kinds/values.ts';
-import { instant, slug } from './common.ts';
+import { account, instant, slug } from './common.ts';
 
 /** Of one answer. */
 export const MOST_RECORDS = 200;
@@ -76,4 +76,30 @@ export const readings = z.strictObject({
   ),
   next: z.int().min(1),
   more: z.boolean(),
+});
+
+/** Since when the account waits, as the list says: an account that a lead changed since is not let in by an older look at it. */
+export const lettingIn = z.strictObject({ since: instant });
+
+export const healthAccounts = z.strictObject({
+  /** Those of occupational health, closed ones too. */
+  accounts: z.array(
+    account.extend({
+      /** Since when it waits or is let in; null where that was before it was noted. */
+      since: instant.nullable(),
+    }),
+  ),
+  /** Who was let in, the latest first; no more than one answer holds. */
+  lettings: z.array(
+    z.strictObject({
+      number: z.int().min(1),
+      at: instant,
+      account: slug,
+      person: personId,
+      how: z.enum(LETTING_WAYS),
+      /** Who did it, by the journal's id and account; null for whoever runs the server's machine. */
+      by: personId.nullable(),
+      byAccount: slug.nullable(),
+    }),
+  ),
 });

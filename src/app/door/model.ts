@@ -34,7 +34,7 @@ export interface House {
 
 /** The server takes the browser for nobody, for its device alone, or for somebody who may not: who it is must be asked anew. */
 const NOBODY: readonly Code[] = ['not-signed-in', 'not-allowed', 'not-paired', 'device-revoked'];
-const ASK_ANEW: readonly Code[] = [...NOBODY, 'not-found', 'first-password'];
+const ASK_ANEW: readonly Code[] = [...NOBODY, 'not-found', 'first-password', 'not-let-in'];
 
 const inMinutes = (seconds: number): string => {
   const minutes = Math.max(1, Math.ceil(seconds / 60));

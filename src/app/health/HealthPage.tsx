@@ -4,17 +4,20 @@ import { Behind, type InsideProps, PlainNote } from '../door/Door.tsx';
 import { useDoor } from '../door/useDoor.ts';
 import { useTitle } from '../parts/useTitle.ts';
 import { HEALTH } from './labels.ts';
+import { LetIn } from './LetIn.tsx';
 import { HEALTH_HOUSE } from './model.ts';
 import { Read } from './Read.tsx';
 import { Readings } from './Readings.tsx';
+import { Waiting } from './Waiting.tsx';
 import { Write } from './Write.tsx';
 
-function Inside({ keeper: { met } }: InsideProps) {
+function Inside({ guest, keeper: { met } }: InsideProps) {
   return (
     <>
       <Read met={met} />
       <Write met={met} />
       <Readings met={met} />
+      <LetIn self={guest.account.id} met={met} />
     </>
   );
 }
@@ -30,10 +33,12 @@ export function HealthPage() {
       <PlainNote />
       <Behind
         keeper={keeper}
-        who={({ account }, stage) =>
-          stage === 'other' ? HEALTH.otherRole(account.role) : HEALTH.signedInAs(account.name)
-        }
+        who={({ account }, stage) => {
+          if (stage !== 'other') return HEALTH.signedInAs(account.name);
+          return account.health === 'waits' ? HEALTH.waits(account.name) : HEALTH.otherRole(account.role);
+        }}
         inside={Inside}
+        other={Waiting}
       />
     </div>
   );

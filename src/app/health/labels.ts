@@ -19,6 +19,58 @@ export const HEALTH = {
   otherRole: (role: string): string =>
     `This page is for occupational health. You are signed in with the role ${role}, and nothing is shown to it here.`,
   signedInAs: (name: string): string => `Signed in as ${name}, occupational health.`,
+  waits: (name: string): string => `Signed in as ${name}, occupational health, not let in yet.`,
+} as const;
+
+/** For whoever waits. */
+export const WAITING = {
+  title: 'Not let in yet',
+  what: 'You are signed in, but this account is not let in to health records: it neither reads nor writes any.',
+  why: 'The lead makes accounts and gives first passwords. So that nobody reads health records in somebody else’s place, an account that the lead made, opened again or gave this role or a new password waits.',
+  who: 'Who can let you in: somebody of occupational health who is let in, on this page under “Who is let in”. They should ask you, face to face, whether you chose your password yourself. Where nobody is let in: whoever runs the server’s machine, with this command.',
+  command: (name: string): string => `./doffline account let-in "${name}"`,
+  ask: 'Ask again whether I am let in',
+} as const;
+
+export const LET_IN = {
+  title: 'Who is let in',
+  says: 'An account of occupational health that the lead made, opened again or gave this role or a new first password reads nothing here until it is let in.',
+  asking: 'Asking the server …',
+  again: 'Load again',
+  list: 'Accounts of occupational health',
+  in: 'let in',
+  inSince: (when: string): string => `let in since ${when}`,
+  waits: 'waits to be let in',
+  waitsSince: (when: string): string => `waits since ${when}`,
+  closed: 'closed',
+  you: 'you',
+  press: (name: string): string => `Let ${name} in …`,
+  confirm: 'Let an account in to health records',
+  will: (name: string): string =>
+    `${name} will read and write health records of staff, everybody’s, and can let others in.`,
+  ask: (name: string): string =>
+    `Ask ${name} first, face to face or on a number that you know: did they themselves choose the password that this account has now? Whoever gave the first one could have signed in with it in their place. In doubt go back, and let nobody in.`,
+  first: 'Its owner must first sign in and choose an own password: the lead knows the one it has.',
+  act: {
+    press: 'Let in',
+    busy: 'Letting in …',
+    failed: 'Not let in',
+    stays: 'The journal says for good that you did it, and when. The lead can close the account.',
+  },
+  done: (name: string): string => `${name} is let in.`,
+  unknown:
+    'The server did not answer, so it is not known whether this was done. Load the list again before you try once more.',
+  log: 'Who let whom in',
+  logSays: 'From the journal, the latest first.',
+  none: 'Nothing stands there: these accounts are older than this list.',
+  older: 'Older ones stand in the journal.',
+  columns: ['When', 'Who was let in', 'By whom'],
+  account: (id: string): string => `account ${id}`,
+  how: {
+    first: 'by itself, as the unit’s first, when the lead made it:',
+    'occupational-health': 'by',
+    machine: 'by whoever runs the server’s machine',
+  },
 } as const;
 
 export const READ = {

@@ -10,6 +10,8 @@ const TODO: Readonly<Record<Todo, string>> = {
   'change-password': 'Sign in and choose your own password first.',
   'pair-again': 'This device has lost its place in the unit. Ask the lead for a new code and join again.',
   'ask-lead': 'Keep this device and show it to the lead.',
+  'ask-occupational-health':
+    'Somebody of occupational health who is let in to health records must let this account in.',
   'send-from-expected': 'Nothing: it is sent again.',
   'keep-and-tell-lead':
     'Two records claim one place in this device’s chain. Nothing is deleted and nothing more is sent. Keep this device and show it to the lead.',

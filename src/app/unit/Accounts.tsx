@@ -13,7 +13,7 @@ import { isLastLead, nameFault, UNIT_HOUSE } from './model.ts';
 import { type Once, OncePassword } from './OncePassword.tsx';
 import { RoleField } from './RoleField.tsx';
 import { abilitiesOf } from './roles.ts';
-import { useList } from './useList.ts';
+import { useList } from '../door/useList.ts';
 
 interface Draft {
   readonly name: string;
@@ -63,7 +63,9 @@ function NewAccount({ met, made }: NewProps) {
             />
             <RoleField
               label={ACCOUNTS.role}
-              hint={ACCOUNTS.may(abilitiesOf(draft.role).join('; '))}
+              hint={`${ACCOUNTS.may(abilitiesOf(draft.role).join('; '))}${
+                draft.role === 'occupational-health' ? ` ${ACCOUNTS.firstIn}` : ''
+              }`}
               value={draft.role}
               set={(role) => put({ role })}
             />
@@ -96,6 +98,7 @@ export function Accounts({ self, met }: AccountsProps) {
           <AccountCard
             key={account.id}
             account={account}
+            all={all}
             isSelf={account.id === self}
             isLast={isLastLead(account, all)}
             met={met}

@@ -9,7 +9,7 @@ import { call } from '../sync/wire.ts';
 import { UNIT } from './labels.ts';
 import { DEVICES, LISTS, ROLE } from './leadLabels.ts';
 import { clockOff, type Device, isReason } from './model.ts';
-import type { Listed } from './useList.ts';
+import type { Listed } from '../door/useList.ts';
 
 interface TakeOutProps {
   readonly device: Device;

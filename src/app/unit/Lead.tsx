@@ -4,7 +4,7 @@ import { Accounts } from './Accounts.tsx';
 import { Devices } from './Devices.tsx';
 import { Own } from './Own.tsx';
 import { Pairing } from './Pairing.tsx';
-import { useList } from './useList.ts';
+import { useList } from '../door/useList.ts';
 
 export function Lead({ guest, keeper }: InsideProps) {
   const { met } = keeper;

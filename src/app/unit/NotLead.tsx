@@ -7,7 +7,7 @@ import { NOT_LEAD } from './leadLabels.ts';
 import { abilitiesOf, recordsOf } from './roles.ts';
 
 export function NotLead({ guest, keeper }: InsideProps) {
-  const { role } = guest.account;
+  const { role, health } = guest.account;
   return (
     <>
       <section aria-labelledby="unit-role">
@@ -23,6 +23,7 @@ export function NotLead({ guest, keeper }: InsideProps) {
         {role === 'occupational-health' && (
           <p>
             <Link href="/health-records">{HEALTH.title}</Link>
+            {health === 'waits' && `: ${NOT_LEAD.waits}`}
           </p>
         )}
         <p>{NOT_LEAD.lead}</p>

@@ -37,12 +37,28 @@ export const ACCOUNTS = {
   onlyLead:
     'You are the unit’s only lead: another one must be made first, before you can be closed or get another role.',
   changed: 'Changed.',
+  waits: 'not let in to health records yet',
+  letIn: 'let in to health records',
+  /** Beside an account that waits. */
+  waitsSays: (name: string): string =>
+    `This account signs in, but neither reads nor writes health records until it is let in: by somebody of occupational health who is let in, on the page “Health records”, or by whoever runs the server’s machine: ./doffline account let-in "${name}". You cannot do it: whoever makes accounts must not read health records by them.`,
+  /** Before something that ends being let in. */
+  willWait: (name: string): string =>
+    `${name} then neither reads nor writes health records until somebody of occupational health who is let in lets them in, or whoever runs the server’s machine.`,
+  /** Before an account that is let in is closed or loses the role. */
+  wouldWait: 'Opened again or given the role again, it waits to be let in to health records.',
+  nobodyElse:
+    'Nobody else is let in now: afterwards only whoever runs the server’s machine can let somebody in (./doffline account let-in).',
+  firstIn:
+    'The unit’s first account of occupational health is let in to health records at once. Every later one waits until somebody of occupational health lets it in, or whoever runs the server’s machine.',
   act: {
     press: 'Do it',
     busy: 'Doing it …',
     failed: 'Not done',
     stays: 'It can be changed back. Nothing of it stands in the journal.',
   },
+  /** Where being let in ends. */
+  staysOut: 'You cannot let the account in to health records again. Nothing of it stands in the journal.',
   make: 'New account',
   name: 'Name',
   nameHint: 'They sign in with it. Upper and lower case are the same.',
@@ -121,5 +137,6 @@ export const DEVICES = {
 export const NOT_LEAD = {
   title: 'What your role may do',
   lead: 'Accounts, pairing tablets and taking them out are the lead’s. Ask them for what you need there.',
+  waits: 'this account is not let in to them yet. The page says who can do that.',
   onDevice: 'What a tablet of your role records',
 } as const;

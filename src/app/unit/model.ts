@@ -8,6 +8,7 @@ import { revocation } from '../../api/shapes/devices.ts';
 import type { Account, House } from '../door/model.ts';
 import type { Faults } from '../door/useDraft.ts';
 import { UNIT, WRONG } from './labels.ts';
+import { ACCOUNTS } from './leadLabels.ts';
 
 export type UnitState = AnswerOf<'read-unit'>;
 export type Device = AnswerOf<'list-devices'>['devices'][number];
@@ -86,6 +87,25 @@ export const isLastLead = (account: Account, all: readonly Account[]): boolean =
   account.role === 'lead' &&
   !account.disabled &&
   !all.some(({ id, role, disabled }) => id !== account.id && role === 'lead' && !disabled);
+
+/** Whether nobody else could let an account of occupational health in again. */
+const isOnlyLetIn = (account: Account, all: readonly Account[]): boolean =>
+  account.health === 'in' &&
+  !all.some(({ id, health, disabled }) => id !== account.id && health === 'in' && !disabled);
+
+/** What a lead must know before a change that makes an account wait to be let in to health records; empty where it makes none wait. */
+export function waitText(account: Account, all: readonly Account[], role = account.role): string {
+  if (role !== 'occupational-health') return '';
+  if (!all.some(({ health }) => health !== 'none')) return ` ${ACCOUNTS.firstIn}`;
+  const nobody = isOnlyLetIn(account, all) ? ` ${ACCOUNTS.nobodyElse}` : '';
+  return ` ${ACCOUNTS.willWait(account.name)}${nobody}`;
+}
+
+/** The same before an account that is let in is closed or loses the role. */
+export function lossText(account: Account, all: readonly Account[]): string {
+  if (account.health !== 'in' || account.disabled) return '';
+  return ` ${ACCOUNTS.wouldWait}${isOnlyLetIn(account, all) ? ` ${ACCOUNTS.nobodyElse}` : ''}`;
+}
 
 /** Whole seconds as minutes and seconds: 9:05. */
 export const leftText = (seconds: number): string =>

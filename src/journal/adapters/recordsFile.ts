@@ -11,7 +11,7 @@ import { type Db, openFile } from './sqliteFile.ts';
 export const recordsBeside = (journal: string): string => join(dirname(journal), 'unit.sqlite');
 
 /** The newest form of the records (src/server/store/migrations.ts). */
-export const RECORDS_FORM = 2;
+export const RECORDS_FORM = 3;
 
 /** What lets somebody in for a while: it is in no backup, and nothing of it is alive after a restore. */
 const SHORT_LIVED: readonly string[] = ['session', 'pairing'];

@@ -1,6 +1,6 @@
 // What is out stays out: a backup may hold a device as paired that the journal, or the records that are put aside for it, say was
-// taken out since. Applied to restored records before they are in place. Where in doubt a device is out: it is paired
-// again in a minute, and goes on where it was.
+// taken out since, or an account as let in to health records that waits since. Applied to restored records before they are in
+// place. Where in doubt a device is out: it is paired again in a minute, and goes on where it was.
 import { existsSync } from 'node:fs';
 import { contentOf } from '../entry.ts';
 import { guarded } from './sqliteFaults.ts';
@@ -17,9 +17,24 @@ interface Paired {
 interface Known {
   readonly devices: readonly Paired[];
   readonly disabled: readonly string[];
+  /** Not let in to health records, or no longer. */
+  readonly waiting: readonly string[];
 }
 
-const NOTHING: Known = { devices: [], disabled: [] };
+const NOTHING: Known = { devices: [], disabled: [], waiting: [] };
+
+interface Id {
+  readonly id: string;
+}
+
+/** Records of earlier forms do not say who is let in. */
+const tellsHealth = (db: Db): boolean =>
+  (db.pragma('table_info(account)') as readonly { readonly name: string }[]).some(
+    ({ name }) => name === 'health',
+  );
+
+const idsOf = (db: Db, where: string): readonly string[] =>
+  (db.prepare(`select id from account where ${where}`).all() as readonly Id[]).map(({ id }) => id);
 
 /** What the records that are there now say; nothing where they cannot be read. */
 async function knownIn(file: string): Promise<Known> {
@@ -28,8 +43,8 @@ async function knownIn(file: string): Promise<Known> {
     const db = await openFile(file, WAIT);
     try {
       const devices = db.prepare('select id, paired_at, revoked_at from device').all() as Paired[];
-      const disabled = db.prepare('select id from account where disabled = 1').all() as { id: string }[];
-      return { devices, disabled: disabled.map(({ id }) => id) };
+      const waiting = tellsHealth(db) ? idsOf(db, "health <> 'in'") : [];
+      return { devices, disabled: idsOf(db, 'disabled = 1'), waiting };
     } finally {
       db.close();
     }
@@ -77,6 +92,11 @@ function takeOut(db: Db, inJournal: ReadonlyMap<string, string>, known: Known): 
   }
   const disable = db.prepare('update account set disabled = 1 where id = ?');
   for (const id of known.disabled) disable.run(id);
+  if (!tellsHealth(db)) return count;
+  const wait = db.prepare(
+    "update account set health = 'waits', health_since = ? where id = ? and health = 'in'",
+  );
+  for (const id of known.waiting) wait.run(new Date().toISOString(), id);
   return count;
 }
 

@@ -51,6 +51,7 @@ export const KINDS = {
   'note.added': kind(unit.noteAdded, ['text']),
   'health.sealed': kind(unit.healthSealed, ['sealed']),
   'health.read': kind(unit.healthRead, ['people', 'records']),
+  'health.let-in': kind(unit.healthLetIn),
 } as const satisfies KindTable;
 
 export type KindName = keyof typeof KINDS;

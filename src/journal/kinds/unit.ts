@@ -66,6 +66,20 @@ export const healthRead = z.strictObject({
   why: z.enum(READING_REASONS),
 });
 
+/** The unit's first account of occupational health; let in by somebody who is; by whoever runs the server's machine. */
+export const LETTING_WAYS = ['first', 'occupational-health', 'machine'] as const;
+
+/**
+ * An account is let in to health records: which and whose, how, and with which account whoever did it was signed in (null on the
+ * machine). For the first, that is the lead who made it. Written before it takes effect.
+ */
+export const healthLetIn = z.strictObject({
+  account: slug,
+  person: personId,
+  how: z.enum(LETTING_WAYS),
+  byAccount: slug.nullable(),
+});
+
 /**
  * A person's health, closed to everybody who has not the key: neither whose nor what it is stands in the open. The bytes
  * are base64url; `key` names the key, `nonce` and `sealed` are the cipher's.

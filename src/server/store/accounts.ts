@@ -1,5 +1,5 @@
 // Who may sign in, and who has. A session is a row that ends: by standing idle, by its age, or when it is taken away.
-import type { Role } from '../../api/roles.ts';
+import type { HealthAccess, Role } from '../../api/roles.ts';
 import { fingerprint, newId, newToken } from '../secrets.ts';
 import type { Database, Sql } from './sql.ts';
 
@@ -10,9 +10,11 @@ export interface Account {
   readonly role: Role;
   readonly disabled: boolean;
   readonly firstPassword: boolean;
+  /** Of occupational health alone; healthAccess.ts changes it. */
+  readonly health: HealthAccess;
 }
 
-interface Raw {
+export interface RawAccount {
   readonly id: string;
   readonly name: string;
   readonly person: string;
@@ -20,6 +22,7 @@ interface Raw {
   readonly password: string;
   readonly disabled: number;
   readonly first_password: number;
+  readonly health: string;
 }
 
 /** Sessions end after so long without a request, and so long after they began. */
@@ -33,16 +36,23 @@ const before = (now: Date, ms: number): string => new Date(now.getTime() - ms).t
 /** Upper and lower case, and the ways to write one letter, are the same name. */
 export const folded = (name: string): string => name.normalize('NFKC').trim().toLowerCase();
 
-const accountOf = ({ id, name, person, role, disabled, first_password }: Raw): Account => ({
-  id,
-  name,
-  person,
-  role: role as Role,
-  disabled: disabled !== 0,
-  firstPassword: first_password !== 0,
+/** Whoever is of occupational health no more keeps a mark of it in the records, and nothing else. */
+const accessOf = ({ role, health }: RawAccount): HealthAccess => {
+  if (role !== 'occupational-health') return 'none';
+  return health === 'in' ? 'in' : 'waits';
+};
+
+export const accountOf = (raw: RawAccount): Account => ({
+  id: raw.id,
+  name: raw.name,
+  person: raw.person,
+  role: raw.role as Role,
+  disabled: raw.disabled !== 0,
+  firstPassword: raw.first_password !== 0,
+  health: accessOf(raw),
 });
 
-const COLUMNS = 'id, name, person, role, password, disabled, first_password';
+export const ACCOUNT_COLUMNS = 'id, name, person, role, password, disabled, first_password, health';
 
 export interface NewAccount {
   readonly name: string;
@@ -54,7 +64,7 @@ export interface NewAccount {
   readonly person?: string;
 }
 
-/** Undefined where the name is taken. */
+/** Undefined where the name is taken. One of occupational health waits to be let in. */
 export async function addAccount(sql: Sql, wanted: NewAccount, now: Date): Promise<Account | undefined> {
   const { name, role, password, firstPassword } = wanted;
   const [taken] = await sql.all('select id from @account where folded = ?', folded(name));
@@ -66,10 +76,11 @@ export async function addAccount(sql: Sql, wanted: NewAccount, now: Date): Promi
     role,
     disabled: false,
     firstPassword,
-  };
+    health: role === 'occupational-health' ? 'waits' : 'none',
+  } as const;
   await sql.run(
-    `insert into @account (id, folded, name, person, role, password, first_password, disabled, created_at)
-      values (?, ?, ?, ?, ?, ?, ?, 0, ?)`,
+    `insert into @account (id, folded, name, person, role, password, first_password, disabled, created_at, health, health_since)
+      values (?, ?, ?, ?, ?, ?, ?, 0, ?, ?, ?)`,
     made.id,
     folded(name),
     name,
@@ -78,19 +89,26 @@ export async function addAccount(sql: Sql, wanted: NewAccount, now: Date): Promi
     password,
     firstPassword ? 1 : 0,
     now.toISOString(),
+    made.health === 'waits' ? 'waits' : 'never',
+    made.health === 'waits' ? now.toISOString() : null,
   );
   return made;
 }
 
 export async function listAccounts(sql: Pick<Sql, 'all'>): Promise<readonly Account[]> {
-  return (await sql.all<Raw>(`select ${COLUMNS} from @account order by folded`)).map(accountOf);
+  return (await sql.all<RawAccount>(`select ${ACCOUNT_COLUMNS} from @account order by folded`)).map(
+    accountOf,
+  );
 }
 
 export async function findByName(
   sql: Pick<Sql, 'all'>,
   name: string,
 ): Promise<{ readonly account: Account; readonly password: string } | undefined> {
-  const [row] = await sql.all<Raw>(`select ${COLUMNS} from @account where folded = ?`, folded(name));
+  const [row] = await sql.all<RawAccount>(
+    `select ${ACCOUNT_COLUMNS} from @account where folded = ?`,
+    folded(name),
+  );
   return row && { account: accountOf(row), password: row.password };
 }
 
@@ -98,7 +116,7 @@ export async function findById(
   sql: Pick<Sql, 'all'>,
   id: string,
 ): Promise<{ readonly account: Account; readonly password: string } | undefined> {
-  const [row] = await sql.all<Raw>(`select ${COLUMNS} from @account where id = ?`, id);
+  const [row] = await sql.all<RawAccount>(`select ${ACCOUNT_COLUMNS} from @account where id = ?`, id);
   return row && { account: accountOf(row), password: row.password };
 }
 
@@ -155,8 +173,8 @@ export async function accountOfSession(
   token: string,
   now: Date,
 ): Promise<Account | undefined> {
-  const [row] = await database.all<Raw & { readonly seen_at: string }>(
-    `select a.id, a.name, a.person, a.role, a.password, a.disabled, a.first_password, s.seen_at
+  const [row] = await database.all<RawAccount & { readonly seen_at: string }>(
+    `select a.id, a.name, a.person, a.role, a.password, a.disabled, a.first_password, a.health, s.seen_at
       from @session s join @account a on a.id = s.account
       where s.token = ? and a.disabled = 0 and s.seen_at >= ? and s.created_at >= ?`,
     fingerprint(token),

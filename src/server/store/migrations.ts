@@ -53,6 +53,12 @@ export const MIGRATIONS: readonly (readonly string[])[] = [
     'alter table @device add column clock_offset bigint',
     'alter table @device add column noted_offset bigint',
   ],
+  // Who is let in to health records: never of occupational health; waits, or was of it; let in. Whoever was of it before stays in.
+  [
+    "alter table @account add column health text not null default 'never'",
+    'alter table @account add column health_since text',
+    "update @account set health = 'in' where role = 'occupational-health'",
+  ],
 ];
 
 async function versionIn(sql: Sql): Promise<number> {

@@ -27,6 +27,7 @@ const account = (change: Partial<Account> = {}): Account => ({
   role: 'occupational-health',
   disabled: false,
   firstPassword: false,
+  health: 'in',
   ...change,
 });
 const unit = { id: 'larkmoor', title: 'Larkmoor (invented)', invented: true };
@@ -39,10 +40,12 @@ const refused = (code: ProblemCode, after?: number): Refused => ({
 const lost = { is: 'lost' } as const;
 
 describe('the door', () => {
-  test('opens to occupational health alone, and not before an own password was chosen', () => {
+  test('opens to occupational health that is let in alone, and not before an own password was chosen', () => {
     const open = ROLES.filter((role) => doorOf(session({ role })).is === 'in');
     expect(open).toEqual(['occupational-health']);
     expect(doorOf(session({ firstPassword: true })).is).toBe('first');
+    expect(doorOf(session({ health: 'waits' })).is).toBe('other');
+    expect(doorOf(session({ health: 'waits', firstPassword: true })).is).toBe('first');
     for (const role of ROLES.filter((one) => one !== 'occupational-health'))
       expect(doorOf(session({ role, firstPassword: true })).is).toBe('other');
   });
@@ -101,6 +104,7 @@ describe('what is said', () => {
       'first-password',
       'not-allowed',
       'not-found',
+      'not-let-in',
       'not-paired',
       'not-signed-in',
     ]);

@@ -13,8 +13,10 @@ import {
   knownUnit,
   labelFault,
   leftText,
+  lossText,
   setupFaults,
   UNIT_HOUSE,
+  waitText,
 } from '../../../src/app/unit/model.ts';
 import { abilitiesOf, recordsOf } from '../../../src/app/unit/roles.ts';
 import { codeIn } from '../../../src/app/parts/hashCode.ts';
@@ -26,6 +28,7 @@ const account = (change: Partial<Account> = {}): Account => ({
   role: 'lead',
   disabled: false,
   firstPassword: false,
+  health: 'none',
   ...change,
 });
 const unit = { id: 'larkmoor', title: 'Larkmoor (invented)', invented: true };
@@ -102,6 +105,25 @@ describe('who is in', () => {
     expect(isLastLead(ada, [ada, { ...bo, disabled: true }])).toBe(true);
     expect(isLastLead({ ...ada, disabled: true }, [{ ...ada, disabled: true }])).toBe(false);
     expect(isLastLead(account({ role: 'reader' }), [ada])).toBe(false);
+  });
+
+  test('before a change that makes an account wait for health records the lead reads so, and where nobody could let it in', () => {
+    const health = (id: string, change: Partial<Account> = {}): Account =>
+      account({ id, name: `Some ${id}`, role: 'occupational-health', health: 'in', ...change });
+    const [one, two] = [health('a-1'), health('a-2')];
+    expect(waitText(account({ role: 'reader' }), [one])).toBe('');
+    expect(waitText(account({ role: 'reader' }), [one], 'occupational-health')).toMatch(
+      /until somebody of occupational health .* machine\.$/,
+    );
+    expect(waitText(account(), [account()], 'occupational-health')).toMatch(/first account .* at once/);
+    expect(waitText(one, [one, two])).not.toContain('Nobody else');
+    for (const other of [[], [health('a-2', { health: 'waits' })], [health('a-2', { disabled: true })]]) {
+      expect(waitText(one, [one, ...other])).toMatch(/^ Some a-1 then .*Nobody else is let in now.*doffline/);
+      expect(lossText(one, [one, ...other])).toMatch(/^ Opened again .*Nobody else is let in now/);
+    }
+    expect(lossText(one, [one, two])).toMatch(/^ Opened again .* waits to be let in to health records\.$/);
+    expect(lossText(health('a-1', { health: 'waits' }), [two])).toBe('');
+    expect(lossText(account(), [account()])).toBe('');
   });
 
   test('what a role may do is what the server’s table says', () => {

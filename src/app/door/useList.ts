@@ -2,10 +2,10 @@
 // not answer.
 import { useCallback, useEffect, useState } from 'react';
 import type { AnswerOf } from '../../api/routes.ts';
-import type { Refused } from '../door/model.ts';
 import { call } from '../sync/wire.ts';
+import type { Refused } from './model.ts';
 
-type ListName = 'list-accounts' | 'list-devices';
+type ListName = 'list-accounts' | 'list-devices' | 'list-health-accounts';
 
 export interface Listed<Name extends ListName> {
   readonly list: AnswerOf<Name> | undefined;
