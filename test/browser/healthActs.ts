@@ -61,6 +61,8 @@ export async function doctorIn(page: Page, hand: Hand, { account }: Pick<ForEach
   await hand.press(button(page, 'Change the password'));
   // The line above says who is in before the password is changed, too.
   await expect(part(page, 'Read')).toBeVisible();
+  // The page asks by itself who is let in: the answer is there before a test ends the server.
+  await expect(part(page, 'Who is let in').getByRole('listitem').first()).toBeVisible();
 }
 
 export async function writeOne(page: Page, hand: Hand): Promise<void> {
