@@ -26,7 +26,7 @@ password themselves: the lead knows the first one. docs/server.md tells who is l
 export function addAccount(root: Command, io: Io, finish: (status: Status) => void): void {
   const account = root
     .command('account')
-    .description("an account of the unit's server that nobody else can help");
+    .description("accounts of the unit's server, where only whoever has the machine can help");
   account
     .command('let-in')
     .description('let an account of occupational health in to health records, where nobody is in who could')
