@@ -3,10 +3,28 @@
 import { describe, expect, test } from 'vitest';
 import { replay } from '../../src/guide/index.ts';
 import type { GuideEntry } from '../../src/guide/index.ts';
+import { memoryStore } from '../../src/journal/adapters/memory.ts';
+import { type Entry, headOf, nextEntry, START } from '../../src/journal/entry.ts';
+import { fold } from '../../src/journal/fold.ts';
 import { KINDS } from '../../src/journal/kinds/index.ts';
+import { versionOf } from '../../src/journal/kinds/kind.ts';
+import { isInside, roomView, staysOf } from '../../src/journal/views/room.ts';
+import { signsOf } from '../../src/journal/views/signs.ts';
 import { isSalted } from '../../src/journal/withheld.ts';
 import { files, procedureOf } from '../procedures/shelf.ts';
-import { beginWith, NOON, press, readTo, type Run, scriptFor, SMALL, tell } from './support.ts';
+import {
+  beginWith,
+  NOON,
+  OBSERVER,
+  PEOPLE,
+  press,
+  readTo,
+  type Run,
+  scriptFor,
+  SMALL,
+  SMALL_DONNING,
+  tell,
+} from './support.ts';
 
 const schemaOf = (entry: GuideEntry) => KINDS[entry.kind].versions.at(-1)!.schema;
 
@@ -70,5 +88,64 @@ describe('entries', () => {
       ...state.core,
       script: state.core.script.lines,
     });
+  });
+});
+
+/** What the logbook makes of a run's entries: nobody has filled in a form. */
+async function roomAfter({ stored, at }: Run) {
+  let head = START;
+  const entries = stored.map((written): Entry => {
+    const { kind, body } = written;
+    const salt = isSalted(kind) ? { salt: '0'.repeat(32) } : {};
+    const entry = nextEntry(head, {
+      unit: 'larkmoor',
+      device: 'tablet-1',
+      kind,
+      version: versionOf(KINDS[kind]),
+      at: written.at,
+      by: written.by,
+      body: JSON.parse(JSON.stringify({ ...body, ...salt })) as Entry['body'],
+    });
+    head = headOf(entry);
+    return entry;
+  });
+  const store = memoryStore();
+  await store.append(entries);
+  const stays = staysOf(fold(roomView, await store.read(1)));
+  const bounds = { warn: 10, past: 30, noLimit: 300 };
+  return {
+    inside: stays.filter(isInside).map(({ person, role }) => [person, role]),
+    signs: signsOf(stays, at, bounds).map(({ code }) => code),
+  };
+}
+
+describe('the logbook by an exit’s entries alone', () => {
+  const everybody = [
+    [PEOPLE.wearer, 'wearer'],
+    [OBSERVER, 'observer'],
+    [PEOPLE.assistants[0], 'assistant'],
+  ];
+
+  test('beginning a doffing for real signs in all who take part, its observer too; its end signs them out', async () => {
+    const begun = beginWith(scriptFor(SMALL), false);
+    const room = await roomAfter(begun);
+    expect(room.inside).toEqual(expect.arrayContaining(everybody));
+    expect(room.inside).toHaveLength(everybody.length);
+    expect(room.signs).toEqual([]);
+    const over = press(readTo(begun, 'end/finish'), { is: 'end' });
+    expect(await roomAfter(over)).toEqual({ inside: [], signs: [] });
+  });
+
+  test('a donning for real signs its observer in with its wearer, who goes in; before that nobody is in', async () => {
+    const look = readTo(beginWith(scriptFor(SMALL_DONNING), false), 'end/all-round');
+    expect((await roomAfter(look)).inside).toEqual([]);
+    const inside = await roomAfter(press(look, { is: 'seen', reason: 'two steps only' }));
+    expect(inside.inside).toEqual(expect.arrayContaining(everybody.slice(0, 2)));
+    expect(inside.inside).toHaveLength(2);
+    expect(inside.signs).not.toContain('observer-not-in');
+  });
+
+  test('a drill signs nobody in who is to be counted', async () => {
+    expect((await roomAfter(beginWith(scriptFor(SMALL)))).inside).toEqual([]);
   });
 });
