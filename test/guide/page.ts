@@ -137,7 +137,9 @@ What was recorded is put into the check's own conditions: a recorded slip is tru
 read is false, everything else stays open. A surface that nothing but what was recorded makes contaminated is shown as such; one that it takes
 more for is shown with how many unseen slips or circumstances it would take. What a deviation without a place touched is not known, and
 the screen says how many of those there are. The picture beside the line shows the plan until something is recorded, and then what was recorded;
-nobody's seeing makes less of it. A key says what its patterns mean and which of the two it shows.
+nobody's seeing makes less of it. A key says what its patterns mean and which of the two it shows. The second displays of wearer and assistant
+show the same picture with the same key: they are told only where the exit is worse than the plan. All that a slip means, and another way on, stands beside
+the line or under it in a part that scrolls by itself; the line, its picture (which a phone has no room for), times and presses stay in sight.
 
 Then the shell searches for another way on. It is offered with the number of slips and circumstances that it takes at least, as read and this way;
 the observer takes it, or says why not. Taken, it replaces what lies ahead and nothing of what was done.

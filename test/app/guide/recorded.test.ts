@@ -1,9 +1,10 @@
 // The picture of an exit: the plan's until something is recorded, then what was recorded, before and after the step that is shown.
 import { expect, test } from 'vitest';
 import { analyse } from '../../../src/check/analysis.ts';
-import { asRecorded, momentOf } from '../../../src/app/guide/screens/recorded.ts';
-import { boardOf } from '../../../src/app/model/board.ts';
+import { momentOf, recordedOn, withRecorded } from '../../../src/app/guide/screens/recorded.ts';
+import { boardOf, NOTHING } from '../../../src/app/model/board.ts';
 import { leastAt, markAt } from '../../../src/app/model/marks.ts';
+import type { Core } from '../../../src/guide/index.ts';
 import { beginWith, press, readTo, scriptFor, SMALL } from '../../guide/support.ts';
 
 const STEP = SMALL.steps.findIndex(({ id }) => id === 'gloves-off');
@@ -11,6 +12,13 @@ const { compiled, conditions } = analyse(SMALL, 'enveloped');
 const planned = boardOf(compiled, conditions);
 const looking = readTo(beginWith(scriptFor(SMALL)), 'gloves-off/look');
 const hand = 'wearer.hand.left';
+
+/** As a second display has it: what was sent as text, put into a board of its own. */
+const asRecorded = (board: typeof planned, core: Core, step: number): typeof planned =>
+  withRecorded(
+    board,
+    JSON.parse(JSON.stringify(recordedOn(board, core, step))) as ReturnType<typeof recordedOn>,
+  );
 
 test('shows the plan, as the step begins, before anything is recorded', () => {
   expect(asRecorded(planned, looking.state.core, STEP)).toBe(planned);
@@ -55,4 +63,24 @@ test('a record without a place leaves the picture as the plan has it at the begi
   const { core } = press(looking, { is: 'deviation', category: 'touched-face' }).state;
   expect(asRecorded(planned, core, STEP)).toBe(planned);
   expect(momentOf(core, STEP)).toBe('before');
+});
+
+test('a display is told only where the exit is worse than the plan, and makes nothing less of it whatever it is told', () => {
+  expect(recordedOn(planned, looking.state.core, STEP).worse).toBeNull();
+  const { core } = press(looking, {
+    is: 'deviation',
+    category: 'touched-clean-thing',
+    surfaces: [hand],
+  }).state;
+  const told = recordedOn(planned, core, STEP);
+  const names = told.worse?.map(([surface]) => surface) ?? [];
+  expect(names).toContain(hand);
+  const differs = planned.surfaces.filter(({ id }) =>
+    [STEP - 1, STEP].some((at) => leastAt(withRecorded(planned, told), id, at) !== leastAt(planned, id, at)),
+  );
+  expect(names.toSorted()).toEqual(differs.map(({ id }) => id).toSorted());
+  const less = { ...told, worse: planned.surfaces.map(({ id }) => [id, NOTHING, NOTHING] as const) };
+  for (const { id } of planned.surfaces)
+    for (const at of [STEP - 1, STEP])
+      expect(leastAt(withRecorded(planned, less), id, at)).toBe(leastAt(planned, id, at));
 });

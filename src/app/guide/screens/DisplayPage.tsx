@@ -1,6 +1,7 @@
 // The second display, for the wearer or the assistant, in a window of its own: the line in capitals as high as they must be to be
-// read from where people stand, the step's picture, the time, and STOP. It only shows what the observer's window sends.
-import { type CSSProperties, useEffect, useRef, useState } from 'react';
+// read from where people stand, the same picture as on the observer's screen, the time, and STOP. It only shows what the
+// observer's window sends.
+import { type CSSProperties, useEffect, useMemo, useRef, useState } from 'react';
 import type { Procedure } from '../../../domain/procedure.ts';
 import { type Words, wordsFor } from '../../../words/index.ts';
 import { useTitle } from '../../parts/useTitle.ts';
@@ -9,6 +10,8 @@ import { words as pageWords } from '../../words.ts';
 import { linkOf } from '../shell/link.ts';
 import type { DisplayView, LinkMessage } from '../shell/view.ts';
 import { Act } from './Act.tsx';
+import { PictureKey } from './PictureKey.tsx';
+import { withRecorded } from './recorded.ts';
 import { Times } from './Timers.tsx';
 import { useBoard } from './useBoard.ts';
 
@@ -88,6 +91,21 @@ function Line({ view, role, words }: LineProps) {
   );
 }
 
+/** The plan's board is worked out here, from the same procedure; only where the exit is worse than that is told. */
+function StepPicture({ view, words }: Omit<LineProps, 'role'>) {
+  const { procedure, pictured } = view;
+  const planned = useBoard(procedure);
+  const board = useMemo(() => planned && pictured && withRecorded(planned, pictured), [planned, pictured]);
+  if (!board || !pictured) return null;
+  const { step, moment } = pictured;
+  return (
+    <div className="d-picture">
+      <Picture procedure={procedure} board={board} step={step} moment={moment} alone whole />
+      <PictureKey words={words} recorded={pictured} />
+    </div>
+  );
+}
+
 function goFull(): void {
   document.documentElement.requestFullscreen().catch(() => undefined);
 }
@@ -100,11 +118,9 @@ interface ShownProps {
 }
 
 function Shown({ exit, role, view, silent }: ShownProps) {
-  const board = useBoard(view.procedure);
-  const { screen, procedure, at } = view;
+  const { screen, procedure } = view;
   const words = wordsFor(textFor(view, role)?.language ?? 'en');
   const { labels } = words.guide;
-  const showsStep = at < procedure.steps.length && screen.phase !== 'emergency';
   return (
     <main id="main" className={`d-page ${screen.phase === 'stopped' ? 'stopped' : ''}`}>
       <div className="d-top">
@@ -123,11 +139,7 @@ function Shown({ exit, role, view, silent }: ShownProps) {
         </Act>
       </div>
       <Line view={view} role={role} words={words} />
-      {showsStep && board && screen.phase !== 'stopped' && (
-        <div className="d-picture">
-          <Picture procedure={procedure} board={board} step={at} moment="before" alone />
-        </div>
-      )}
+      <StepPicture view={view} words={words} />
     </main>
   );
 }

@@ -7,6 +7,7 @@ import { type KeyMeaning, meaningOf, nextPress, steady } from '../shell/presses.
 import { useWide } from '../../parts/useWide.ts';
 import type { Run } from '../shell/runner.ts';
 import { type Desk, languageOfExit, type Panel as PanelName } from './desk.ts';
+import { Aside, hasAside } from './Aside.tsx';
 import { Card, CardSide } from './Emergency.tsx';
 import { Before, Line, lineBefore } from './LineView.tsx';
 import { Middle } from './Middle.tsx';
@@ -14,9 +15,10 @@ import { Coverage, Over, Wear } from './Over.tsx';
 import { Presses, Told } from './Presses.tsx';
 import { Side } from './Side.tsx';
 import { Notices, Strip } from './Strip.tsx';
-import { After, Offer, Suspects } from './Suspects.tsx';
-import { Owed, SourceOf, Times } from './Timers.tsx';
+import { After } from './Suspects.tsx';
+import { Owed, SourceOf } from './Timers.tsx';
 import { useDisplays } from './useDisplays.ts';
+import { usePictured } from './usePictured.ts';
 import { useShown } from './useRun.ts';
 
 /** How a press was made, for the record of an answer. */
@@ -104,7 +106,8 @@ export function Observer({ run }: { readonly run: Run }) {
   const isWide = useWide();
   const hasCard = screen.phase === 'emergency' && isWide;
   const middle = useFromTop([screen.phase, here, screen.card?.page, panel].join());
-  useDisplays(desk);
+  const pictured = usePictured(screen, state.shown);
+  useDisplays(desk, pictured?.recorded);
   useEffect(() => {
     if (screen.refusal === 'reason-missing' && screen.line.kind === 'all-round') open('reason');
   }, [screen, open]);
@@ -136,7 +139,6 @@ export function Observer({ run }: { readonly run: Run }) {
   return (
     <div className="g-observer" data-entries={state.shown.entries}>
       <Strip desk={desk} />
-      <Times timers={screen.timers} guide={words.guide} />
       {screen.refusal && !screen.stalled && !(screen.refusal === 'other-line' && panel === 'hand-over') && (
         <p role="alert" className="g-refusal">
           {words.guide.refusals[screen.refusal]}
@@ -156,7 +158,6 @@ export function Observer({ run }: { readonly run: Run }) {
           )}
           {panel === 'none' && looking === undefined && (
             <>
-              {screen.phase === 'offer' && <Offer desk={desk} />}
               <Line desk={desk} />
               {waits && <Owed owed={screen.owed} words={words} />}
               {screen.phase === 'emergency' && !isWide && <Card desk={desk} />}
@@ -164,7 +165,13 @@ export function Observer({ run }: { readonly run: Run }) {
             </>
           )}
         </Middle>
-        {panel === 'none' && (hasCard ? <CardSide desk={desk} /> : <Side desk={desk} />)}
+        {panel === 'none' && hasCard && <CardSide desk={desk} />}
+        {panel === 'none' && !hasCard && (
+          <div className={hasAside(desk) ? 'g-beside told' : 'g-beside'}>
+            <Side desk={desk} pictured={pictured} />
+            {hasAside(desk) && <Aside desk={desk} />}
+          </div>
+        )}
       </div>
       <Presses desk={desk} next={panel === 'none' ? pressFor(name, 'touch') : undefined} />
     </div>
@@ -176,8 +183,6 @@ function Below({ desk }: { readonly desk: Desk }) {
   const { screen, words, run } = desk;
   return (
     <>
-      {screen.phase !== 'emergency' && <Suspects desk={desk} />}
-      {screen.phase !== 'offer' && screen.phase !== 'emergency' && <Offer desk={desk} />}
       {screen.line.kind === 'all-round' && <Coverage desk={desk} />}
       {screen.line.kind === 'inside' && <Wear desk={desk} />}
       <Told desk={desk} />

@@ -1,4 +1,4 @@
-// The strip over the line: drill or exit, where one is, who is who, what is saved, and what the device does and does not do.
+// The strip over the line: drill or exit, where one is, who is who, what is saved, what the device does and does not do, and times.
 import { Link } from 'wouter';
 import type { NoticeId } from '../../../domain/guiding.ts';
 import { capital } from '../../../words/capital.ts';
@@ -12,6 +12,7 @@ import { turnLight, useLight } from '../shell/light.ts';
 import { Act } from './Act.tsx';
 import type { Desk } from './desk.ts';
 import { Reviewed } from './Reviewed.tsx';
+import { Times } from './Timers.tsx';
 import { useAwake, useSpeech } from './useRun.ts';
 
 function Saved({ desk }: { readonly desk: Desk }) {
@@ -110,6 +111,7 @@ export function Strip({ desk }: { readonly desk: Desk }) {
         <Act press={() => open('more')}>{line.more}</Act>
         <Link href="/guide">{line.allExits}</Link>
       </div>
+      <Times timers={screen.timers} guide={words.guide} />
     </header>
   );
 }

@@ -1,9 +1,5 @@
-// After a slip: which surfaces are suspect now, in words, and the other way on that was found, with the barriers of every
-// protected place before and after, the worst first; taken, or not taken with a reason.
-import { changesIn, type Place } from '../../../guide/index.ts';
-import { countedIn, numberedIn } from '../../../words/guideLabels.ts';
-import { changesOf } from './way.ts';
-import { Act } from './Act.tsx';
+// After a slip: which surfaces are suspect now, in words, and what of the body may be contaminated.
+import { countedIn } from '../../../words/guideLabels.ts';
 import type { Desk } from './desk.ts';
 import { SourceOf } from './Timers.tsx';
 
@@ -109,82 +105,6 @@ export function Suspects({ desk }: { readonly desk: Desk }) {
         </p>
       )}
       {searching && <p>{words.guide.searching}</p>}
-    </section>
-  );
-}
-
-interface PlacesProps {
-  readonly places: readonly Place[];
-  readonly desk: Desk;
-}
-
-/** One place a row: what it takes as read, and this way. */
-function Places({ places, desk }: PlacesProps) {
-  const { words, state } = desk;
-  const { procedure } = state.shown.script.setup;
-  return (
-    <ol className="plain g-places">
-      {places.map(({ surface, before, after }) => (
-        <li key={surface}>
-          {words.surface(procedure, surface)}: {words.barriers(before)}
-          {before !== after && (
-            <>
-              {' '}
-              → <b>{words.barriers(after)}</b>
-            </>
-          )}
-        </li>
-      ))}
-    </ol>
-  );
-}
-
-export function Offer({ desk }: { readonly desk: Desk }) {
-  const { words, screen, state, press, open } = desk;
-  const { offer } = screen;
-  if (!offer) return null;
-  const { barriers, steps, places = [] } = offer.continuation;
-  const { procedure } = state.shown.script.setup;
-  const { changed, unchanged } = changesIn(places);
-  const labels = words.guide.labels.offer;
-  return (
-    <section className="g-offer" aria-label={labels.title}>
-      <h2>
-        {barriers.before === barriers.after && changed.length > 0
-          ? countedIn(labels.heading, changed.length)
-          : words.guide.offer(words.barriers(barriers.before), words.barriers(barriers.after))}
-      </h2>
-      <ul>
-        {changesOf(procedure, offer.done, steps, words).map(({ label, what, numbers, after }) => (
-          <li key={what + label}>
-            <b>
-              {labels.what[what]}, {numberedIn(what === 'left out' ? labels.step : labels.as, numbers)}
-            </b>
-            : {label}
-            {after && (
-              <span>, {labels.behind(`${numberedIn(labels.step, [after.number])}, ${after.label}`)}</span>
-            )}
-          </li>
-        ))}
-      </ul>
-      <div className="g-acts">
-        <Act kind="main" press={() => press({ is: 'accept' })}>
-          {words.guide.presses.accept}
-        </Act>
-        <Act press={() => open('decline')}>{words.guide.presses.decline}</Act>
-      </div>
-      {changed.length > 0 && (
-        <>
-          <p>{countedIn(labels.changed, changed.length)}</p>
-          <Places places={changed} desk={desk} />
-        </>
-      )}
-      {unchanged.length > 0 && (
-        <details>
-          <summary>{countedIn(labels.unchanged, unchanged.length)}</summary>
-          <Places places={unchanged} desk={desk} />
-        </details>
-      )}
     </section>
   );
 }

@@ -48,7 +48,7 @@ function sized(line: HTMLElement, room: HTMLElement, fit: OwnFit): number {
   const style = getComputedStyle(room);
   const height =
     room.clientHeight - Number.parseFloat(style.paddingTop) - Number.parseFloat(style.paddingBottom);
-  const shares = room.querySelector('.g-suspects, .g-offer, .g-card') !== null;
+  const shares = room.querySelector('.g-card') !== null;
   const best = (): number => {
     const beside = largestIn(line, shares ? height * SHARE_BESIDE : height - heightOfRest(line, room));
     return beside >= fit.needed ? beside : Math.min(fit.needed, largestIn(line, height));

@@ -2,7 +2,19 @@
 // decides nothing, and one that is started late asks for the last view.
 import type { Procedure, Role } from '../../../domain/procedure.ts';
 import type { Screen, Script, State } from '../../../guide/index.ts';
+import type { Moment } from '../../model/picture.ts';
 import type { Light } from './light.ts';
+
+/** A surface that is worse than the plan has it, as the step begins and as it ends: entries of a board. */
+export type Worse = readonly [surface: string, begins: number, ends: number];
+
+/** Which picture of which step: plain data and short, because it is sent with every line. */
+export interface Recorded {
+  readonly step: number;
+  readonly moment: Moment;
+  /** Null where it is the plan's own: nothing was recorded, or what that means cannot be worked out. */
+  readonly worse: readonly Worse[] | null;
+}
 
 export interface DisplayView {
   readonly screen: Pick<
@@ -22,8 +34,8 @@ export interface DisplayView {
   >;
   /** Names of those who act on it. */
   readonly actors: readonly string[];
-  /** Index of the step whose words stand there. */
-  readonly at: number;
+  /** The picture as it stands on the observer's screen; null where none stands there. */
+  readonly pictured: Recorded | null;
   readonly display: Script['setup']['unit']['display'];
   readonly procedure: Procedure;
   readonly light: Light;
@@ -36,12 +48,12 @@ export type LinkMessage =
   | { readonly is: 'hello' }
   | { readonly is: 'stop'; readonly role: Role };
 
-/** `who`: those who act, and the step whose words stand there. */
+/** `also`: those who act, and the picture. */
 export function displayView(
   screen: Screen,
   { shown }: State,
   light: Light,
-  who: Pick<DisplayView, 'actors' | 'at'>,
+  also: Pick<DisplayView, 'actors' | 'pictured'>,
 ): DisplayView {
   const { phase, drill, fit, line, step, steps, large, timers, signals, hold, notices, saving } = screen;
   return {
@@ -59,7 +71,7 @@ export function displayView(
       notices,
       saving,
     },
-    ...who,
+    ...also,
     display: shown.script.setup.unit.display,
     procedure: shown.script.setup.procedure,
     light,
