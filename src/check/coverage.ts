@@ -4,6 +4,7 @@
 import type { Compiled } from '../contacts/interpret.ts';
 import type { Performed } from '../contacts/performed.ts';
 import { type Body, barePlaces, type Layer, overlap } from '../contacts/body.ts';
+import { facedPatient } from '../contacts/start.ts';
 import { type ItemId, itemKind } from '../domain/items.ts';
 import { type Place, PLACES, placeName } from '../domain/places.ts';
 import { techniquesFor } from '../domain/techniques/index.ts';
@@ -27,19 +28,23 @@ const entersTo = ({ procedure }: Compiled, { step, before, after }: Performed, p
   return moved && procedure.zones.some(({ id, side }) => id === zone && side === 'patient');
 };
 
-/** When a wearer faces the patient: at a doffing's start, a donning's end, and whenever a step takes them there. */
+/**
+ * When a wearer, or who else starts on the patient's side, faces the patient: at a doffing's start, a donning's end, and
+ * whenever a step takes them there.
+ */
 function facing(compiled: Compiled): readonly Facing[] {
   const { performed, procedure, interpreter } = compiled;
   const last = performed.length - 1;
+  const { bodies } = interpreter.start.scene;
   return procedure.people
-    .filter(({ role }) => role === 'wearer')
+    .filter(({ id }) => bodies[id] && facedPatient(procedure, bodies[id]))
     .flatMap(({ id }) => {
       const entries = performed.flatMap((one, step) =>
         entersTo(compiled, one, id) || (procedure.kind === 'donning' && step === last)
           ? [{ body: one.after.bodies[id], step }]
           : [],
       );
-      const start = { body: interpreter.start.scene.bodies[id], step: 0 };
+      const start = { body: bodies[id], step: 0 };
       return procedure.kind === 'doffing' || last < 0 ? [start, ...entries] : entries;
     })
     .flatMap(({ body, step }) => (body ? [{ body, step }] : []));

@@ -238,10 +238,27 @@ export function enclosed(body: Body, index: number, part: Part): boolean {
   return lies.length > 0 && lies.every((place) => over.some((candidate) => holdsClose(candidate, place)));
 }
 
+/** What an item lies wholly under, if anything: nobody gets at it to clean it. */
+export function buriedUnder(body: Body, index: number): ItemId | undefined {
+  const layer = body.layers[index];
+  if (!layer) return undefined;
+  const places = [...geometry(layer).at.keys()];
+  const over = body.layers.slice(index + 1).filter(({ item }) => itemKind(item).encloses);
+  if (places.length === 0 || !places.every((place) => over.some((one) => holdsClose(one, place))))
+    return undefined;
+  const all = (one: Layer): boolean => places.every((place) => holdsClose(one, place));
+  return (over.find(all) ?? over.find((one) => places.some((place) => holdsClose(one, place))))?.item;
+}
+
+/** What is breathed through: air goes round a shield, so only what encloses them covers them. */
+const AIRWAYS: readonly Place[] = ['nose', 'mouth'];
+
 /** Places of skin, mucosa or clothes that no equipment covers. */
 export function barePlaces(body: Body, places: readonly Place[]): readonly Place[] {
   const equipment = body.layers.filter((layer) => !itemKind(layer.item).underneath);
-  return places.filter((place) => !equipment.some((layer) => partAt(layer, place)));
+  const covered = (layer: Layer, place: Place): boolean =>
+    partAt(layer, place) !== undefined && (itemKind(layer.item).encloses || !AIRWAYS.includes(place));
+  return places.filter((place) => !equipment.some((layer) => covered(layer, place)));
 }
 
 export function withLayers(body: Body, layers: readonly Layer[]): Body {

@@ -1,7 +1,8 @@
 // What a step needs before it can be done: a helper within reach, a seat, a tap, an item that is still worn.
 import type { ActionId } from '../domain/actions.ts';
+import { type ItemKind, itemKind } from '../domain/items.ts';
 import type { Need } from '../domain/moves.ts';
-import { type Body, fasteningUnder, indexOf } from './body.ts';
+import { type Body, buriedUnder, fasteningUnder, indexOf } from './body.ts';
 import { actor, type Frame, helper, isWorked, itemSides, owner, problem } from './frame.ts';
 import { fixtureFor } from './resolve.ts';
 
@@ -52,14 +53,30 @@ function needsTap(frame: Frame): void {
     problem(frame, 'fixture-missing', { fixture: 'tap' });
 }
 
-/** What is wiped or touched must still be there; taking off and opening say so themselves. */
+/** What is wiped or touched must still be there, and what is wiped in sight; taking off and opening say so themselves. */
 function needsWorn(frame: Frame): void {
-  if (!['wipe', 'touch'].includes(frame.step.action)) return;
+  const { action, items } = frame.step;
+  if (!['wipe', 'touch'].includes(action)) return;
   const body = owner(frame);
-  for (const item of frame.step.items)
-    for (const side of itemSides(frame, 'both', item))
-      if (indexOf(body, item, side) < 0)
-        problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });
+  for (const item of items)
+    for (const side of itemSides(frame, 'both', item)) {
+      const index = indexOf(body, item, side);
+      if (index < 0) problem(frame, 'not-worn', { item, side: side ?? '', person: body.id });
+      const by = action === 'wipe' ? buriedUnder(body, index) : undefined;
+      if (by) problem(frame, 'held-by', { item, by, person: body.id });
+    }
+}
+
+/** A unit and its hood hang together by the hose: neither leaves the other before that is off, nor is it on without both. */
+function needsPartner(frame: Frame): void {
+  const { action, items } = frame.step;
+  const body = owner(frame);
+  for (const { joins, joinedBy } of items.map((id): ItemKind => itemKind(id))) {
+    const joined = body.layers.find(({ item, fastened }) => fastened && itemKind(item).group === joinedBy);
+    if (action === 'remove' && joined) problem(frame, 'still-fastened', { item: joined.item });
+    if (action === 'fasten' && joins && !body.layers.some(({ item }) => item === joins))
+      problem(frame, 'not-worn', { item: joins, side: '', person: body.id });
+  }
 }
 
 /** A fastening is worked only when nothing lies over it. */
@@ -90,6 +107,7 @@ export function checkNeeds(frame: Frame): void {
   needsTap(frame);
   needsWorn(frame);
   needsFastening(frame);
+  needsPartner(frame);
   for (const need of frame.technique.needs ?? []) {
     CHECKS[need](frame, need === 'seated' || need === 'standing' ? owner(frame) : actor(frame));
   }

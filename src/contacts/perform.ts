@@ -2,6 +2,7 @@
 import type { Condition, Move } from '../domain/moves.ts';
 import { product } from '../domain/products.ts';
 import { type Fixture, workedBy } from '../domain/room.ts';
+import { usesHelper } from '../domain/techniques/index.ts';
 import { fasten, look, putOn, takeOff } from './dress.ts';
 import {
   actor,
@@ -47,31 +48,44 @@ const gives = (frame: Frame, fixture: Fixture, { product: products }: Condition)
   fixture.id === frame.step.fixture ||
   (frame.step.product !== undefined && products.includes(frame.step.product));
 
-/** A slip of the helper's hand or foot is the helper's, and another than the same slip of the one who is helped. */
+/**
+ * A slip of the helper's hand or foot is the helper's, and another than the same slip of the one who is helped; one of the
+ * hand of whoever wears the item is theirs, though somebody else does the step.
+ */
 function guardOf(frame: Frame, move: Extract<Move, { do: 'touch' }>): Guard {
   if (move.slip === undefined) return ALWAYS;
-  const helping = 'whose' in move.a && move.a.whose === 'helper';
+  const whose = move.a.at === 'hand' || move.a.at === 'place' ? move.a.whose : undefined;
   const who = frame.step.helper;
-  return [slipEvent(frame, move.slip, helping && who !== undefined ? { apart: 'helper', who } : {})];
+  if (whose === 'helper' && who !== undefined) return [slipEvent(frame, move.slip, { apart: 'helper', who })];
+  const own = move.a.at === 'hand' && whose === 'owner' ? { who: owner(frame).id } : {};
+  return [slipEvent(frame, move.slip, own)];
 }
 
 /** A part meets what lies beneath it at its own places; anything else meets everything named. */
 function forPairs(
   frame: Frame,
   move: Extract<Move, { do: 'touch' }>,
-  meet: (a: string, b: string) => void,
+  each: (a: string, b: string) => void,
 ): void {
   if (move.a.at === 'part' && move.b.at === 'beneath') {
     const { item } = move.b;
     for (const part of partsOf(frame, item, move.a.parts, move.a.side))
-      for (const below of under(frame, item, part.places)) meet(part.id, below);
+      for (const below of under(frame, item, part.places)) each(part.id, below);
     return;
   }
   const others = resolve(frame, move.b);
-  for (const a of resolve(frame, move.a)) for (const b of others) meet(a, b);
+  for (const a of resolve(frame, move.a)) for (const b of others) each(a, b);
 }
 
+/** A helper whose part in it is not written down has a hand wherever the hands of the doer are: in doubt, contaminated. */
 function touchMove(frame: Frame, move: Extract<Move, { do: 'touch' }>): void {
+  meet(frame, move);
+  const { a, b } = move;
+  if (!helper(frame) || a.at !== 'hand' || a.whose !== 'actor' || usesHelper(frame.technique)) return;
+  if (b.at === 'part' || b.at === 'beneath') meet(frame, { ...move, a: { ...a, whose: 'helper' } });
+}
+
+function meet(frame: Frame, move: Extract<Move, { do: 'touch' }>): void {
   if (!workedAs(frame, move)) return;
   let when: Guard | undefined;
   forPairs(frame, move, (a, b) => {

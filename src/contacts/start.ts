@@ -3,6 +3,7 @@
 // doffing area is not until the first sole steps on it. The file's own statements win.
 import { itemKind, type Part } from '../domain/items.ts';
 import { PLACES, placeName, SIDES, TISSUE } from '../domain/places.ts';
+import type { Procedure } from '../domain/procedure.ts';
 import type { Fixture, Zone } from '../domain/room.ts';
 import { fixtureKind, workedBy } from '../domain/room.ts';
 import type { SlipId } from '../domain/slips.ts';
@@ -30,11 +31,19 @@ function taintPart(frame: Frame, body: Body, index: number, layer: Layer, part: 
 }
 
 /**
+ * Whether somebody comes out of care: every wearer, and whoever else starts on the patient's side. A colleague who was in the
+ * room and then helps is no less contaminated for being called an assistant.
+ */
+export const facedPatient = ({ kind, zones }: Procedure, { role, zone }: Body): boolean =>
+  role === 'wearer' ||
+  (kind === 'doffing' && zones.some(({ id, side }) => id === zone && side === 'patient'));
+
+/**
  * Gloves worn in care may have worn through; gloves worn by helpers may have a pinhole. One event for a pair: the
  * published share is of pairs (Huebner 2013), and taking both hands as holed errs to 'may be contaminated'.
  */
 function holed(frame: Frame, body: Body): Body {
-  const what: SlipId = body.role === 'wearer' ? 'worn-through' : 'pinhole';
+  const what: SlipId = facedPatient(frame.procedure, body) ? 'worn-through' : 'pinhole';
   const change = (layer: Layer): Layer =>
     itemKind(layer.item).group === 'glove'
       ? { ...layer, hole: circumstance(frame, what, `${body.id}.${layer.item}`) }
@@ -49,7 +58,7 @@ function startBody(frame: Frame, body: Body): void {
     return;
   }
   frame.scene = withBody(frame.scene, holed(frame, body));
-  if (body.role !== 'wearer') return;
+  if (!facedPatient(frame.procedure, body)) return;
   body.layers.forEach((layer, index) => {
     for (const part of itemKind(layer.item).parts) taintPart(frame, body, index, layer, part);
   });

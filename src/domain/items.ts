@@ -95,6 +95,10 @@ export interface ItemKind {
   readonly tucksAt?: PlaceName;
   /** It is worn over an item of this group, never alone. */
   readonly over?: ItemGroup;
+  /** What its closure connects it to, and without which it cannot be closed. */
+  readonly joins?: string;
+  /** An item of this group that is fastened to it has to be opened before it comes off. */
+  readonly joinedBy?: ItemGroup;
   readonly parts: readonly Part[];
 }
 
@@ -188,12 +192,17 @@ const faceCover = <Id extends 'surgical-mask' | 'n95-respirator' | 'ffp2-respira
   ],
 });
 
-const poweredHood = <Id extends 'powered-hood' | 'powered-helmet'>(id: Id): Kind<Id> => ({
+/** A hood has its air from the blower on the belt; some helmets carry their own. */
+const poweredHood = <Id extends 'powered-hood' | 'powered-helmet'>(
+  id: Id,
+  more: Pick<ItemKind, 'joins'> = {},
+): Kind<Id> => ({
   id,
   group: 'powered-hood',
   pair: false,
   encloses: true,
   closure: 'hose',
+  ...more,
   parts: [
     part('outside', 'faces', ['scalp', 'ears', 'face', 'eyes', 'nose', 'mouth']),
     part('lower-edge', 'faces', ['neck'], { loose: true }),
@@ -302,7 +311,7 @@ export const ITEMS = [
   faceCover('n95-respirator'),
   faceCover('ffp2-respirator'),
   faceCover('ffp3-respirator'),
-  poweredHood('powered-hood'),
+  poweredHood('powered-hood', { joins: 'blower' }),
   poweredHood('powered-helmet'),
   {
     id: 'blower',
@@ -310,6 +319,7 @@ export const ITEMS = [
     pair: false,
     encloses: false,
     closure: 'buckle',
+    joinedBy: 'powered-hood',
     parts: [
       part('unit', 'faces', [], { runs: ['waist'] }),
       part('buckle', 'faces', [], { runs: ['waist'], closes: true }),

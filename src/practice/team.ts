@@ -3,6 +3,7 @@
 import { bodyIn } from '../contacts/scene.ts';
 import type { ItemGroup } from '../domain/items.ts';
 import type { Role } from '../domain/procedure.ts';
+import { usesHelper } from '../domain/techniques/index.ts';
 import { BOTH, DOFFING, type Found, type Rule } from './departure.ts';
 import { groupOf, inTwoPairs, type Moment, nextHandAct, type Reading, sameAct, takenOff } from './reading.ts';
 
@@ -78,7 +79,7 @@ function hoodAlone(reading: Reading): readonly Found[] {
     const [item] = takenOff(moment, ['powered-hood']);
     // A helper who is named but whose hands the technique does not use is no help.
     const { who, helper } = moment.step;
-    const alone = who === moment.owner && !(helper !== undefined && moment.touching.has(helper));
+    const alone = who === moment.owner && !(helper !== undefined && usesHelper(moment.technique));
     return item && alone ? [{ step: moment.index, params: { person: moment.owner, item } }] : [];
   });
 }

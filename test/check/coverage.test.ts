@@ -20,6 +20,8 @@ describe('places left bare', () => {
   // What lies bare once one item is missing from the respirator ensemble; nothing else covers these places.
   test.each([
     ['n95-respirator', ['wearer.nose', 'wearer.mouth'], 'face-shield'],
+    // A shield covers face and eyes; what is breathed goes round it (training module: shield over respirator or mask).
+    ['n95-respirator', ['wearer.nose', 'wearer.mouth'], undefined],
     ['surgical-hood', ['wearer.scalp', 'wearer.ears', 'wearer.neck'], undefined],
     ['face-shield', ['wearer.face', 'wearer.eyes'], undefined],
     ['boot-covers', ['wearer.ankle.left', 'wearer.ankle.right'], undefined],
@@ -30,6 +32,15 @@ describe('places left bare', () => {
     const surfaces = bare.filter(({ code }) => code === 'coverage.bare').map(({ surface }) => surface);
     for (const place of places) expect(surfaces).toContain(place);
     for (const finding of bare) expect(finding.surfaces).toEqual([finding.surface]);
+  });
+
+  test('of a colleague who was in the room are named too, and of a helper who was not are not', () => {
+    const named = (starts: string) =>
+      errors(withPerson(RESPIRATOR_GOWN, 'assistant', { starts }))
+        .map(({ surface }) => surface)
+        .filter((surface) => surface?.startsWith('assistant.'));
+    expect(named('room')).toContain('assistant.neck');
+    expect(named('anteroom')).toEqual([]);
   });
 
   test('of a donning are named by what is missing at its end, at the last step', () => {

@@ -59,6 +59,22 @@ describe('a helper', () => {
     );
   });
 
+  it('has a hand in it, with own slips, where the technique does not say what the helper does', () => {
+    const goggles = step('goggles', 'remove', { items: ['goggles'], helper: 'assistant' });
+    const unsaid = compiledOf(helped(['goggles', 'gloves'], [goggles]));
+    expect(always(unsaid, 'goggles', HELPER, 'wearer.goggles.strap')).toBe(true);
+    expect(under(unsaid, 'goggles', HELPER, 'wearer.goggles.front')).toEqual(['goggles:wrong-grip:helper']);
+    expect(always(compiled, 'roll', HELPER, 'wearer.coverall.inside-lower')).toBe(false);
+  });
+
+  it('who takes headgear off does not reach for the face: the one who wears it does (observer module, page 21)', () => {
+    const hood = step('hood', 'remove', { who: 'assistant', of: 'wearer', items: ['surgical-hood'] });
+    const reach = compiledOf(helped(['surgical-hood', 'gloves'], [hood]));
+    expect(under(reach, 'hood', 'wearer.gloves.left.outside', 'wearer.eyes')).toEqual(['hood:reach-to-face']);
+    expect(under(reach, 'hood', HELPER, 'wearer.eyes')).toEqual([]);
+    expect(reach.plan.events.find(({ key }) => key === 'hood:reach-to-face')?.who).toBe('wearer');
+  });
+
   it('may step over the line: the clean floor, not without a helper', () => {
     const key = 'roll:cross-line:helper';
     expect(everSoiled(compiled, key)).toContain('room.corridor-floor.surface');

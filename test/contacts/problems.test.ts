@@ -173,4 +173,40 @@ describe('problems', () => {
     );
     expect(problemsOf(one)).toEqual(['it: not-worn']);
   });
+
+  it('stop a wipe of what lies under something else: shoes in boot covers, gloves in gloves', () => {
+    const wipe = (item: ItemId, ...before: readonly Step[]) =>
+      problemsOf(
+        doffing(
+          ['boot-covers', 'inner-gloves', 'gown', 'outer-gloves'],
+          [
+            sit('clean-chair'),
+            ...before,
+            step('it', 'wipe', { items: [item], product: 'disinfectant-wipe' }),
+          ],
+        ),
+      );
+    const gone = (item: ItemId): Step => step('gone', 'remove', { items: [item] });
+    expect(wipe('shoes')).toContain('it: held-by');
+    expect(wipe('shoes', gone('boot-covers'))).not.toContain('it: held-by');
+    expect(new Set(wipe('inner-gloves'))).toEqual(new Set(['it: held-by']));
+    expect(wipe('inner-gloves', gone('outer-gloves'))).toEqual([]);
+    expect(wipe('gown')).toEqual([]);
+  });
+
+  it('keep a blower on until the hood is off its hose (training module, powered respirator, doffing 10)', () => {
+    const hose = step('hose', 'unfasten', { items: ['powered-hood'] });
+    expect(problemsOf(doffing(['blower', 'powered-hood'], [off('blower')]))).toEqual(['it: still-fastened']);
+    expect(problemsOf(doffing(['blower', 'powered-hood'], [hose, off('blower')]))).toEqual([]);
+    expect(problemsOf(doffing(['blower'], [off('blower')]))).toEqual([]);
+  });
+
+  it('connect a hood to no blower that is not worn', () => {
+    const on = (item: ItemId) => step(item, 'put-on', { items: [item] });
+    const connect = (item: ItemId) => step('it', 'fasten', { items: [item] });
+    const dressed = (...steps: readonly Step[]) => problemsOf({ ...doffing([], steps), kind: 'donning' });
+    expect(dressed(on('powered-hood'), connect('powered-hood'))).toEqual(['it: not-worn']);
+    expect(dressed(on('blower'), on('powered-hood'), connect('powered-hood'))).toEqual([]);
+    expect(dressed(on('powered-helmet'), connect('powered-helmet'))).toEqual([]);
+  });
 });

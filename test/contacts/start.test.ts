@@ -81,6 +81,38 @@ describe('what the wearer brings', () => {
   });
 });
 
+describe('who else comes out of the room (an assistant by name, a colleague in care until then)', () => {
+  const at = (starts: string) => {
+    const compiled = compiledOf(
+      procedure({
+        people: [
+          person({ id: 'wearer', role: 'wearer', wears: ['gloves'] }),
+          person({
+            id: 'assistant',
+            role: 'assistant',
+            starts,
+            wears: ['inner-gloves', 'gown', 'outer-gloves'],
+          }),
+        ],
+        steps: [],
+      }),
+    );
+    return { soiled: soiledAfter(compiled, undefined), keys: compiled.plan.events.map(({ key }) => key) };
+  };
+
+  it('is as contaminated as the wearer', () => {
+    const { soiled, keys } = at('room');
+    expect(soiled).toContain('assistant.gown.front');
+    expect(soiled).toContain('assistant.outer-gloves.left.outside');
+    expect(soiled).not.toContain('assistant.inner-gloves.left.outside');
+    expect(keys).toContain('start:worn-through:assistant.inner-gloves');
+  });
+
+  it('who waits in the doffing area is not', () => {
+    expect(at('anteroom').soiled).not.toContain('assistant.gown.front');
+  });
+});
+
 describe('what the file states wins', () => {
   const state = (surface: string, as: StartingState['state']) =>
     starts(['gown'], [{ surface, state: as }]).get(surface);

@@ -31,6 +31,10 @@ export function techniqueOf(id: TechniqueId): Technique {
   return found;
 }
 
+/** Whether the technique itself says what the helper's hands do. */
+export const usesHelper = (technique: Technique): boolean =>
+  technique.moves.some((move) => move.do === 'touch' && move.a.at === 'hand' && move.a.whose === 'helper');
+
 /** Whether a technique is a way to do this action on these items. */
 export function fits(technique: Technique, action: ActionId, items: readonly ItemId[]): boolean {
   if (technique.action !== action) return false;

@@ -41,7 +41,7 @@ export const HELPED: readonly Move[] = [
   slip('bump', place(['chest'], 'both', 'owner'), place(['chest'], 'both', 'helper'), { helped: true }),
 ];
 
-/** Wiping the brow or pushing hair back once headgear is off (trained-observer module, page 21). */
+/** Wiping one's brow or pushing hair back once headgear is off, whoever took it off (trained-observer module, page 21). */
 export const REACH: readonly Move[] = [
-  slip('reach-to-face', hands(), place(['face', 'eyes', 'nose', 'mouth'])),
+  slip('reach-to-face', hands('owner'), place(['face', 'eyes', 'nose', 'mouth'])),
 ];
