@@ -1,19 +1,14 @@
 // Candidate edits for a finding: what a colleague would propose at each step of its route. Nothing here claims to help;
 // mends.ts tries each one.
 import type { Layer } from '../contacts/body.ts';
-import type { Performed } from '../contacts/interpret.ts';
-import type { Procedure, Step } from '../domain/procedure.ts';
-import { product, type ProductId, works, type Agent, type Material } from '../domain/products.ts';
+import type { Step } from '../domain/procedure.ts';
+import { type Material, product, type ProductId, works } from '../domain/products.ts';
 import { itemKind } from '../domain/items.ts';
 import { techniquesFor, type TechniqueId } from '../domain/techniques/index.ts';
-import { type Edit, freshId } from './edit.ts';
+import type { Edit } from './edit.ts';
 import type { Finding } from './finding.ts';
-
-export interface CandidateContext {
-  readonly procedure: Procedure;
-  readonly agent: Agent;
-  readonly performed: readonly Performed[];
-}
+import { type CandidateContext, stepWith, zoneAt } from './proposals.ts';
+import { repairs } from './repairs.ts';
 
 /** The first product of the unit's that works on this material against this agent. */
 function productFor({ procedure, agent }: CandidateContext, material: Material): ProductId | undefined {
@@ -24,11 +19,6 @@ const outerGlove = (context: CandidateContext, at: number, who: string): Layer |
   context.performed[at]?.before.bodies[who]?.layers.findLast(
     (layer) => itemKind(layer.item).group === 'glove',
   );
-
-const stepWith = (context: CandidateContext, base: string, rest: Omit<Step, 'id'>): Step => ({
-  id: freshId(context.procedure.steps, base),
-  ...rest,
-});
 
 /** Hand hygiene of this person before step `at`. */
 function hygiene(context: CandidateContext, at: number, who: string): readonly Edit[] {
@@ -112,59 +102,31 @@ function looksAndCalls(context: CandidateContext, at: number): readonly Edit[] {
     items: [],
     ...(who === wearer ? {} : { of: wearer }),
   });
+  // A seal check names what is looked at.
+  const items = steps[at]?.items ?? [];
+  const named = steps[at]?.action === 'put-on' && items.length > 0 ? [{ ...look, items }] : [];
   const call = stepWith(context, 'call', { who, action: 'say', items: [] });
-  return [look, call].flatMap((step) =>
+  return [look, ...named, call].flatMap((step) =>
     [at, at + 1].map((place): Edit => ({ do: 'insert', at: place, steps: [step] })),
   );
 }
 
 const REACH = 6;
 
+/** Rub and wipes are where the step was written for: cleaning is moved about its own zone only. */
+function staysByItsProduct(context: CandidateContext, from: number, to: number): boolean {
+  const step = context.procedure.steps[from];
+  if (step?.product === undefined) return true;
+  return zoneAt(context, from, step.who) === zoneAt(context, to > from ? to + 1 : to, step.who);
+}
+
 /** The step earlier or later, within reach. */
 function moves(context: CandidateContext, at: number): readonly Edit[] {
   const last = context.procedure.steps.length - 1;
   const places = Array.from({ length: 2 * REACH + 1 }, (_, index) => at - REACH + index);
   return places
-    .filter((to) => to >= 0 && to <= last && to !== at)
+    .filter((to) => to >= 0 && to <= last && to !== at && staysByItsProduct(context, at, to))
     .map((to) => ({ do: 'move', from: at, to }));
-}
-
-/** What an impossible step is missing: an opening before it, a seat, a helper, or the step is idle. */
-function repairs(context: CandidateContext, finding: Finding, at: number): readonly Edit[] {
-  const step = context.procedure.steps[at];
-  if (!step) return [];
-  const item = step.items[0];
-  const others = context.procedure.people.filter(
-    (person) => person.id !== step.who && person.role !== 'wearer',
-  );
-  const seats = context.procedure.fixtures.filter(
-    ({ kind, clean }) => kind === 'chair' && clean === (step.action === 'wipe'),
-  );
-  const insert = (rest: Omit<Step, 'id'>, base: string): Edit => ({
-    do: 'insert',
-    at,
-    steps: [stepWith(context, base, rest)],
-  });
-  const wearer = step.of ?? step.who;
-  switch (finding.code) {
-    case 'impossible.still-fastened':
-      return item ? [insert({ who: wearer, action: 'unfasten', items: [item] }, 'unfasten')] : [];
-    case 'impossible.not-seated':
-    case 'impossible.dirty-seat':
-      return seats.map((seat) =>
-        insert({ who: step.who, action: 'sit', items: [], fixture: seat.id }, 'sit'),
-      );
-    case 'impossible.not-standing':
-      return [insert({ who: step.who, action: 'stand', items: [] }, 'stand')];
-    case 'impossible.helper-missing':
-      return others.map((person) => ({ do: 'replace', at, step: { ...step, helper: person.id } }));
-    case 'impossible.no-glove-beneath':
-      return [insert({ who: step.who, action: 'put-on', items: ['inner-gloves'] }, 'gloves-on')];
-    case 'impossible.held-by':
-      return finding.params.by ? moves(context, at) : [];
-    default:
-      return [{ do: 'remove', at }];
-  }
 }
 
 /** Who has a hand in this surface: `assistant.outer-gloves.left.outside` is the assistant's. */

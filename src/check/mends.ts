@@ -4,6 +4,7 @@ import type { Compiled } from '../contacts/interpret.ts';
 import { departures } from '../practice/index.ts';
 import type { Analysis } from './analysis.ts';
 import { candidatesFor } from './candidates.ts';
+import { coverage } from './coverage.ts';
 import type { Edit } from './edit.ts';
 import { isTangled, type Limit, LIMITS, TRIAL_COST, within } from './limits.ts';
 import type { Finding, FindingKind, Measure, Mend } from './finding.ts';
@@ -22,20 +23,39 @@ function asCompiled(analysis: Analysis, trial: Trial): Compiled {
   };
 }
 
+/** Places bare and items left on or open that must be mended: a way out that skips a removal is none. */
+const uncoveredIn = (compiled: Compiled): ReadonlySet<string> =>
+  new Set(
+    coverage(compiled)
+      .filter(({ severity }) => severity === 'error')
+      .map(({ code, surface, params }) => `${code} ${surface ?? `${params.person} ${params.item}`}`),
+  );
+
+interface Tried {
+  readonly score: Score;
+  /** Worked out when first asked for: most edits are no mend by then. */
+  readonly uncovered: () => ReadonlySet<string>;
+}
+
 /** `tables`: what is known of the analysis' diagram, which must have forgotten nothing since. */
-export function scoreTrial(analysis: Analysis, edit: Edit, tables?: Tables): Score {
+function tryOut(analysis: Analysis, edit: Edit, tables?: Tables): Tried {
   const trial = tryEdit(analysis, edit);
-  return scoreOf({
+  const compiled = asCompiled(analysis, trial);
+  const score = scoreOf({
     procedure: trial.procedure,
     surfaces: trial.plan.surfaces,
     events: trial.plan.events,
     performed: trial.performed,
-    departures: departures(asCompiled(analysis, trial)),
+    departures: departures(compiled),
     diagram: analysis.diagram,
     judged: trial.judged,
     ...(tables ? { tables } : {}),
   });
+  let known: ReadonlySet<string> | undefined;
+  return { score, uncovered: () => (known ??= uncoveredIn(compiled)) };
 }
+
+export const scoreTrial = (analysis: Analysis, edit: Edit): Score => tryOut(analysis, edit).score;
 
 export function scoreBase(analysis: Analysis): Score {
   const { compiled } = analysis;
@@ -74,6 +94,9 @@ const FAULT = /^(?:impossible|open|practice)\./;
 const harms = (before: Score, after: Score): boolean =>
   compareFaults(before.measure, after.measure) ||
   [...after.keys].some((key) => FAULT.test(key) && !before.keys.has(key));
+
+const uncovers = (before: ReadonlySet<string>, { uncovered }: Tried): boolean =>
+  [...uncovered()].some((key) => !before.has(key));
 
 const compareFaults = (before: Measure, after: Measure): boolean =>
   after.impossible > before.impossible || sum(after.open) > sum(before.open);
@@ -137,16 +160,16 @@ function charge({ compiled, diagram }: Analysis): void {
 
 /** Tries edits once each, while work is allowed. */
 function trier(analysis: Analysis): {
-  readonly scoreFor: (edit: Edit) => Score | undefined;
+  readonly scoreFor: (edit: Edit) => Tried | undefined;
   readonly spent: () => boolean;
 } {
-  const scores = new Map<string, Score>();
+  const scores = new Map<string, Tried>();
   const tables = tablesOf(analysis.diagram);
   let spent = false;
-  const attempt = (edit: Edit): Score | undefined => {
+  const attempt = (edit: Edit): Tried | undefined => {
     try {
       charge(analysis);
-      return scoreTrial(analysis, edit, tables);
+      return tryOut(analysis, edit, tables);
     } catch (error) {
       if (!isTangled(error)) throw error;
       spent = true;
@@ -177,16 +200,18 @@ export function withMends(analysis: Analysis, findings: readonly Finding[]): Men
 
 function tryMends(analysis: Analysis, findings: readonly Finding[]): Mended {
   const before = scoreBase(analysis);
+  const uncovered = uncoveredIn(analysis.compiled);
   const { scoreFor, spent } = trier(analysis);
   const { procedure, performed } = analysis.compiled;
   const mend = (finding: Finding): Finding => {
     const stepId = procedure.steps[finding.steps[0] ?? 0]?.id ?? '';
     const tried = candidatesFor({ procedure, agent: analysis.agent, performed }, finding).flatMap((edit) => {
-      const after = scoreFor(edit);
-      return after ? [{ edit, after }] : [];
+      const attempt = scoreFor(edit);
+      return attempt ? [{ edit, attempt, after: attempt.score }] : [];
     });
     const mends = tried
       .filter(({ after }) => helps(finding, before, after, stepId) && !harms(before, after))
+      .filter(({ attempt }) => !uncovers(uncovered, attempt))
       .map(({ edit, after }) => mendOf(finding, edit, before, after))
       .sort(byWorth)
       .slice(0, MOST_MENDS);

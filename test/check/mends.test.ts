@@ -9,9 +9,10 @@ import type { Score } from '../../src/check/score.ts';
 import type { Procedure } from '../../src/domain/procedure.ts';
 import type { Agent } from '../../src/domain/products.ts';
 import { type Verdict, verifyProcedure } from '../../src/verify.ts';
+import { DONNING } from '../practice/procedures.ts';
 import { procedureOf } from '../procedures/shelf.ts';
 import { goodDoffing } from '../support/good.ts';
-import { changed, without } from '../support/procedure.ts';
+import { changed, without, withPerson } from '../support/procedure.ts';
 import { planOf, reachedBy } from './reference.ts';
 
 const GOOD = goodDoffing();
@@ -22,6 +23,9 @@ const FAULTY: readonly (readonly [string, Procedure, Agent])[] = [
   ['shield by the front', changed(GOOD, 'shield-off', { technique: 'front-grip' }), 'enveloped'],
   ['gown before the outer gloves', withoutGloves(), 'enveloped'],
   ['nobody sits for the boot covers', without(GOOD, 'sit-boots'), 'enveloped'],
+  ['the last item comes off with a helper who is not there', helperElsewhere(), 'enveloped'],
+  ['the last rub is had from a lever that dirty gloves worked', rubByLever(), 'enveloped'],
+  ['the last rub is a product that bare skin must not have', wrongProduct(), 'enveloped'],
   ['the faulty version of the invented unit', procedureOf('larkmoor-suit-doffing.yaml'), 'enveloped'],
   ['the first everyday example', procedureOf('everyday-example-1-doffing.yaml'), 'enveloped'],
   [
@@ -33,6 +37,26 @@ const FAULTY: readonly (readonly [string, Procedure, Agent])[] = [
 
 function withoutGloves(): Procedure {
   return without(GOOD, 'outer-gloves-off', 'inner-gloves-look', 'rub-inner');
+}
+
+/** Nothing later hangs on the respirator, so that leaving it on would go unnoticed by the steps. */
+function helperElsewhere(): Procedure {
+  const helped = changed(GOOD, 'respirator-off', { helper: 'assistant' });
+  return withPerson(helped, 'assistant', { starts: 'clean-side' });
+}
+
+function rubByLever(): Procedure {
+  const fixtures = GOOD.fixtures.map((one) =>
+    one.id === 'hand-rub' ? { ...one, worked: 'hand' as const } : one,
+  );
+  return { ...GOOD, fixtures };
+}
+
+function wrongProduct(): Procedure {
+  return {
+    ...changed(GOOD, 'rub-last', { product: 'chlorine-0.5' }),
+    products: [...GOOD.products, 'chlorine-0.5'],
+  };
 }
 
 interface Tried {
@@ -136,5 +160,43 @@ describe.each(FAULTY)('%s', (_, procedure, agent) => {
   test('adds no error', () => {
     const known = errorsOf(base);
     for (const { mended } of tried) expect(minus(errorsOf(checked(mended)), known)).toEqual([]);
+  });
+});
+
+describe('a mend', () => {
+  const mendsOf = (procedure: Procedure): readonly Tried[] =>
+    triedIn(verifyProcedure(procedure, { agents: ['enveloped'], variants: false }));
+
+  test('never leaves a removal out', () => {
+    for (const procedure of [helperElsewhere(), withoutGloves()])
+      for (const { mend } of mendsOf(procedure))
+        if (mend.edit.do === 'remove') expect(procedure.steps[mend.edit.at]?.action).not.toBe('remove');
+  });
+
+  test('does not rub hands where there is nothing to rub them with', () => {
+    const procedure = rubByLever();
+    const last = procedure.steps.findIndex(({ id }) => id === 'cross-line');
+    const moved = mendsOf(procedure).filter(
+      ({ mend: { edit } }) =>
+        edit.do === 'move' && procedure.steps[edit.from]?.action === 'sanitise' && edit.to >= last,
+    );
+    expect(moved).toEqual([]);
+  });
+
+  test('for a product that does not suit is another one that does', () => {
+    const found = mendsOf(wrongProduct()).filter(
+      ({ finding }) => finding.code === 'impossible.product-unsuited',
+    );
+    expect(found.map(({ mended }) => mended.steps.find(({ id }) => id === 'rub-last')?.product)).toContain(
+      'alcohol-hand-rub',
+    );
+  });
+
+  test('for a missing seal check looks at the respirator by name (training module, donning 09)', () => {
+    const donning = without(DONNING, 'seal');
+    const found = mendsOf(donning).filter(({ finding }) => finding.code === 'practice.donning.seal-check');
+    expect(
+      found.map(({ mend: { edit } }) => (edit.do === 'insert' ? edit.steps[0]?.items : [])),
+    ).toContainEqual(['n95-respirator']);
   });
 });
