@@ -78,10 +78,11 @@ const ORDERS: readonly Order[] = [
   {
     id: 'practice.donning.respirator-before-hood',
     kinds: DONNING,
-    looksAt: 'A respirator that goes on after the hood, shield or goggles. A cap may be on already.',
+    looksAt:
+      'A respirator that goes on after the hood, a coverall that has one, shield or goggles. A cap may be on already.',
     action: 'put-on',
     what: { items: RESPIRATORS },
-    worn: { items: ['surgical-hood'], groups: ['eye-cover', 'powered-hood'] },
+    worn: { items: ['surgical-hood', 'hooded-coverall'], groups: ['eye-cover', 'powered-hood'] },
   },
   {
     id: 'practice.donning.blower-outside',

@@ -98,6 +98,18 @@ export const DONNING_CASES: readonly Case[] = [
     at: 'n95-on',
   },
   {
+    rule: 'practice.donning.respirator-before-hood',
+    source: 'cdc-training',
+    broken: 'respirator over the hood of a coverall',
+    procedure: moved(
+      changed(DONNING, 'gown-on', { items: ['hooded-coverall'] }),
+      'hood-on',
+      'n95-on',
+      'seal',
+    ),
+    at: 'n95-on',
+  },
+  {
     rule: 'practice.donning.seal-check',
     source: 'cdc-training',
     broken: 'no seal check',
