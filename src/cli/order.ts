@@ -89,12 +89,16 @@ const heading = ({ words, paint, subject }: Page, { title }: Procedure, agent: A
   '',
 ];
 
+/** The given order stands only where a better one is ruled out. */
+const headingOf = ({ kept, proved }: OrderResult): 'orderFound' | 'orderStands' | 'orderNotBettered' =>
+  kept ? (proved ? 'orderStands' : 'orderNotBettered') : 'orderFound';
+
 function orderText(page: Page, given: Procedure, result: OrderResult): string {
   const { words, paint } = page;
   const labels = labelsFor(words);
   return [
     ...heading(page, result.procedure, result.agent),
-    paint('bold', result.kept ? labels.orderStands : labels.orderFound),
+    paint('bold', labels[headingOf(result)]),
     ...stepsText(page, result),
     ...leftOutText(page, given, result.procedure),
     '',

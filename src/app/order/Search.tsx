@@ -53,7 +53,11 @@ function Found({ source, given, answer, took }: FoundProps) {
   return (
     <section aria-labelledby="found-title">
       <AnswerHeading id="found-title">
-        {result.kept ? 'The given order stands' : 'The order found'}
+        {!result.kept
+          ? 'The order found'
+          : result.proved
+            ? 'The given order stands'
+            : 'No better order was found'}
       </AnswerHeading>
       <Proof answer={answer} took={took} />
       <Figures

@@ -3,6 +3,8 @@ import type { CliLabels } from './labels.ts';
 
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
+const withArticle = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+
 export const EN: CliLabels = {
   language: 'en',
   errors: (count) => counted(count, 'error'),
@@ -21,7 +23,7 @@ export const EN: CliLabels = {
   start: 'start',
   step: (number) => `step ${number}`,
   accepted: 'accepted',
-  checkedAgainst: (agent) => `Checked against an ${agent}.`,
+  checkedAgainst: (agent) => `Checked against ${withArticle(agent)}.`,
   ownWording: "The unit's own wording.",
   route: 'Route:',
   mends: 'What would mend it (each was tried):',
@@ -51,6 +53,7 @@ export const EN: CliLabels = {
   searchedAgainst: (agent) => `searched against: ${agent}`,
   orderFound: 'The order found',
   orderStands: 'The given order stands',
+  orderNotBettered: 'No better order was found',
   givenAndFound: 'Measure, as given -> as found',
   beforeAndAfter: 'Measure, before -> after',
   departuresAdmitted: 'Departures from practice that the given steps do not make were admitted.',

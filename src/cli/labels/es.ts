@@ -52,6 +52,7 @@ export const ES: CliLabels = {
   searchedAgainst: (agent) => `buscado para: ${agent}`,
   orderFound: 'El orden encontrado',
   orderStands: 'El orden dado se mantiene',
+  orderNotBettered: 'No se encontró un orden mejor',
   givenAndFound: 'Medida, dada -> encontrada',
   beforeAndAfter: 'Medida, antes -> después',
   departuresAdmitted: 'Se admitieron desviaciones de la práctica que los pasos dados no tienen.',

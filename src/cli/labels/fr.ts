@@ -54,6 +54,7 @@ export const FR: CliLabels = {
   searchedAgainst: (agent) => `recherché pour : ${agent}`,
   orderFound: "L'ordre trouvé",
   orderStands: "L'ordre donné reste",
+  orderNotBettered: "Aucun ordre meilleur n'a été trouvé",
   givenAndFound: 'Mesure, donnée -> trouvée',
   beforeAndAfter: 'Mesure, avant -> après',
   departuresAdmitted: 'Des écarts aux pratiques que les étapes données ne font pas ont été admis.',

@@ -52,6 +52,8 @@ export interface CliLabels {
   readonly searchedAgainst: (agent: string) => string;
   readonly orderFound: string;
   readonly orderStands: string;
+  /** The given order, where no better one was found and none is ruled out. */
+  readonly orderNotBettered: string;
   readonly givenAndFound: string;
   readonly beforeAndAfter: string;
   readonly departuresAdmitted: string;

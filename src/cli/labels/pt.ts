@@ -52,6 +52,7 @@ export const PT: CliLabels = {
   searchedAgainst: (agent) => `buscado para: ${agent}`,
   orderFound: 'A ordem encontrada',
   orderStands: 'A ordem dada permanece',
+  orderNotBettered: 'Nenhuma ordem melhor foi encontrada',
   givenAndFound: 'Medida, dada -> encontrada',
   beforeAndAfter: 'Medida, antes -> depois',
   departuresAdmitted: 'Foram admitidos desvios da prática que as etapas dadas não têm.',

@@ -23,6 +23,8 @@ interface Told {
   readonly action: string;
   /** Verb 'is' or 'are' for the item. */
   readonly is: string;
+  /** Pronoun of the item. */
+  readonly it: string;
 }
 
 /** 'the left outer glove' also from 'outer-gloves (left)'. */
@@ -45,6 +47,7 @@ function told(setting: Setting, params: Params): Told {
   return {
     item: item.text,
     is: item.many ? 'are' : 'is',
+    it: item.many ? 'them' : 'it',
     by: itemIn(params.by).text,
     who: params.person === undefined ? 'the wearer' : personPhrase(setting, params.person),
     fixture: fixtureIn(setting, params.fixture),
@@ -64,8 +67,8 @@ export const PROBLEM_WORDS: Readonly<Record<ProblemCode, Say>> = {
       `${item} ${is} not worn by ${who} at this step`,
       'Correct what is worn at the start, or drop or move the step.',
     ),
-  'held-by': ({ item, is, by }) =>
-    say(`${item} ${is} held by ${by}, still on and lying over it`, `Take ${by} off before this step.`),
+  'held-by': ({ item, is, it, by }) =>
+    say(`${item} ${is} held by ${by}, still on and lying over ${it}`, `Take ${by} off before this step.`),
   'already-worn': ({ item, is, who }) =>
     say(`${item} ${is} on ${who} already`, 'Drop the step, or take the first one off before it.'),
   'no-glove-beneath': ({ side }) =>
