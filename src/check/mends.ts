@@ -95,8 +95,12 @@ const harms = (before: Score, after: Score): boolean =>
   compareFaults(before.measure, after.measure) ||
   [...after.keys].some((key) => FAULT.test(key) && !before.keys.has(key));
 
-const uncovers = (before: ReadonlySet<string>, { uncovered }: Tried): boolean =>
-  [...uncovered()].some((key) => !before.has(key));
+/** What goes in beside the steps there are takes nothing off; only a walk could show somebody bare. */
+const canUncover = (edit: Edit): boolean =>
+  edit.do !== 'insert' || edit.steps.some(({ action }) => action === 'move');
+
+const uncovers = (before: ReadonlySet<string>, edit: Edit, { uncovered }: Tried): boolean =>
+  canUncover(edit) && [...uncovered()].some((key) => !before.has(key));
 
 const compareFaults = (before: Measure, after: Measure): boolean =>
   after.impossible > before.impossible || sum(after.open) > sum(before.open);
@@ -211,7 +215,7 @@ function tryMends(analysis: Analysis, findings: readonly Finding[]): Mended {
     });
     const mends = tried
       .filter(({ after }) => helps(finding, before, after, stepId) && !harms(before, after))
-      .filter(({ attempt }) => !uncovers(uncovered, attempt))
+      .filter(({ edit, attempt }) => !uncovers(uncovered, edit, attempt))
       .map(({ edit, after }) => mendOf(finding, edit, before, after))
       .sort(byWorth)
       .slice(0, MOST_MENDS);
