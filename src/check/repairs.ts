@@ -1,7 +1,7 @@
 // Candidate edits for what a procedure cannot do: what the step is missing, or that it does nothing as it stands. Like all
 // candidates they claim nothing; mends.ts tries each.
 import type { ItemId } from '../domain/items.ts';
-import type { Step } from '../domain/procedure.ts';
+import type { Procedure, Step } from '../domain/procedure.ts';
 import type { Edit } from './edit.ts';
 import type { Finding } from './finding.ts';
 import { type CandidateContext, stepWith, zoneAt } from './proposals.ts';
@@ -35,6 +35,14 @@ function help(context: CandidateContext, at: number, step: Step): readonly Edit[
   ];
 }
 
+/** Shoes are wiped on a clean chair, everything else is done on another. */
+const seatsFor = ({ procedure }: CandidateContext, { action }: Step): Procedure['fixtures'] =>
+  procedure.fixtures.filter(({ kind, clean }) => kind === 'chair' && clean === (action === 'wipe'));
+
+/** Feet that were lifted go down where the step leads to. */
+const landings = ({ who, zone }: Step): readonly Omit<Step, 'id'>[] =>
+  zone === undefined ? [] : [{ who, action: 'stand', items: [], fixture: `${zone}-floor` }];
+
 /** What an impossible step is missing: an opening before it, a seat, a helper, a product, or the step is idle. */
 export function repairs(context: CandidateContext, finding: Finding, at: number): readonly Edit[] {
   const step = context.procedure.steps[at];
@@ -43,9 +51,6 @@ export function repairs(context: CandidateContext, finding: Finding, at: number)
   const item = (finding.params.item as ItemId | undefined) ?? step.items[0];
   const others = context.procedure.people.filter(
     (person) => person.id !== step.who && person.role !== 'wearer',
-  );
-  const seats = context.procedure.fixtures.filter(
-    ({ kind, clean }) => kind === 'chair' && clean === (step.action === 'wipe'),
   );
   const insert = (rest: Omit<Step, 'id'>, base: string): Edit => ({
     do: 'insert',
@@ -58,16 +63,13 @@ export function repairs(context: CandidateContext, finding: Finding, at: number)
       return item ? [insert({ who: wearer, action: 'unfasten', items: [item] }, 'unfasten')] : [];
     case 'impossible.not-seated':
     case 'impossible.dirty-seat':
-      return seats.map((seat) =>
+      return seatsFor(context, step).map((seat) =>
         insert({ who: step.who, action: 'sit', items: [], fixture: seat.id }, 'sit'),
       );
     case 'impossible.not-standing':
       return [
         insert({ who: step.who, action: 'stand', items: [] }, 'stand'),
-        // Feet that were lifted go down where the step leads to.
-        ...(step.zone === undefined
-          ? []
-          : [insert({ who: step.who, action: 'stand', items: [], fixture: `${step.zone}-floor` }, 'stand')]),
+        ...landings(step).map((rest) => insert(rest, 'stand')),
       ];
     case 'impossible.helper-missing':
       return others.map((person) => ({ do: 'replace', at, step: { ...step, helper: person.id } }));

@@ -193,16 +193,12 @@ const faceCover = <Id extends 'surgical-mask' | 'n95-respirator' | 'ffp2-respira
 });
 
 /** A hood has its air from the blower on the belt; some helmets carry their own. */
-const poweredHood = <Id extends 'powered-hood' | 'powered-helmet'>(
-  id: Id,
-  more: Pick<ItemKind, 'joins'> = {},
-): Kind<Id> => ({
+const poweredHood = <Id extends 'powered-hood' | 'powered-helmet'>(id: Id): Kind<Id> => ({
   id,
   group: 'powered-hood',
   pair: false,
   encloses: true,
-  closure: 'hose',
-  ...more,
+  ...(id === 'powered-hood' ? { closure: 'hose', joins: 'blower' } : { closure: 'hose' }),
   parts: [
     part('outside', 'faces', ['scalp', 'ears', 'face', 'eyes', 'nose', 'mouth']),
     part('lower-edge', 'faces', ['neck'], { loose: true }),
@@ -311,7 +307,7 @@ export const ITEMS = [
   faceCover('n95-respirator'),
   faceCover('ffp2-respirator'),
   faceCover('ffp3-respirator'),
-  poweredHood('powered-hood', { joins: 'blower' }),
+  poweredHood('powered-hood'),
   poweredHood('powered-helmet'),
   {
     id: 'blower',
