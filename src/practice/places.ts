@@ -92,6 +92,19 @@ function offWithThePatient(reading: Reading): readonly Found[] {
   });
 }
 
+/** Taken off by a wearer who has stepped over the line with it. */
+function offBeyondTheLine(reading: Reading): readonly Found[] {
+  const clean = reading.procedure.zones.filter((zone) => zone.side === 'clean').map((zone) => zone.id);
+  const wearers = reading.procedure.people.filter(({ role }) => role === 'wearer').map(({ id }) => id);
+  const people = inTwoPairs(reading).filter((person) => wearers.includes(person));
+  return reading.asked.flatMap((moment) => {
+    const [item] = moment.step.action === 'remove' ? moment.step.items : [];
+    const beyond = clean.includes(bodyIn(moment.before, moment.owner).zone);
+    if (!item || !beyond || !people.includes(moment.owner)) return [];
+    return [{ step: moment.index, params: { person: moment.owner, item } }];
+  });
+}
+
 const front = (id: PracticeRuleId, groups: readonly ItemGroup[], what: string): Rule => ({
   id,
   kinds: DOFFING,
@@ -113,6 +126,13 @@ export const PLACES_TOUCHED: readonly Rule[] = [
     kinds: DOFFING,
     looksAt: 'Somebody in two pairs of gloves who takes anything off while still on the patient’s side.',
     find: offWithThePatient,
+  },
+  {
+    id: 'practice.stays-until-all-off',
+    kinds: DOFFING,
+    looksAt:
+      'A wearer in two pairs of gloves who takes anything off on the clean side. A room without a clean side is not asked.',
+    find: offBeyondTheLine,
   },
   {
     id: 'practice.shoes-wiped-with-soles',

@@ -131,6 +131,10 @@ export const RULES: Tongue['rules'] = {
     'Nada se retira en la habitación del paciente',
     'El equipo sigue puesto hasta entrar en la zona de retirada; en la habitación del paciente solo se revisa y se limpia con toallitas.',
   ),
+  'practice.stays-until-all-off': rule(
+    'Todo se retira en la zona de retirada',
+    'Una vez empezada la salida, quien lleva el equipo permanece en la zona de retirada hasta haberse quitado el último elemento; lo necesario está allí a mano.',
+  ),
   'practice.zip-one-hand': rule(
     'Una sola mano en la cremallera',
     'Mueva la cremallera con dos dedos de una mano, la cabeza hacia atrás y con un espejo; la otra mano no toca la parte delantera del mono.',

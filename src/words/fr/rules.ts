@@ -134,6 +134,10 @@ export const RULES: Tongue['rules'] = {
     "Rien n'est retiré dans la chambre du patient",
     "L'équipement reste en place jusqu'à l'entrée dans la zone de déshabillage ; dans la chambre du patient, on se limite à inspecter et essuyer.",
   ),
+  'practice.stays-until-all-off': rule(
+    'Tout est retiré dans la zone de déshabillage',
+    "Une fois la sortie commencée, la personne équipée reste dans la zone de déshabillage jusqu'au retrait du dernier élément ; le nécessaire y est à portée de main.",
+  ),
   'practice.zip-one-hand': rule(
     'Une seule main sur la fermeture à glissière',
     "Manœuvrez la fermeture à glissière avec deux doigts d'une main, tête en arrière et devant un miroir ; l'autre main ne touche pas le devant de la combinaison.",

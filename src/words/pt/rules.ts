@@ -131,6 +131,10 @@ export const RULES: Tongue['rules'] = {
     'Nada é retirado no quarto do paciente',
     'O equipamento fica vestido até a entrada na área de desparamentação; no quarto do paciente só se inspeciona e se passa lenço.',
   ),
+  'practice.stays-until-all-off': rule(
+    'Tudo é retirado na área de desparamentação',
+    'Depois de iniciada a saída, quem usa o equipamento permanece na área de desparamentação até retirar o último item; o necessário está ali ao alcance da mão.',
+  ),
   'practice.zip-one-hand': rule(
     'Uma só mão no zíper',
     'Mova o zíper com dois dedos de uma mão, a cabeça para trás e com um espelho; a outra mão não toca na parte da frente do macacão.',

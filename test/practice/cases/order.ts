@@ -1,5 +1,5 @@
 // Cases: What must wait for what, in doffing and donning.
-import { changed, inserted, moved, without, withPerson } from '../../support/procedure.ts';
+import { changed, inserted, moved, step, without, withPerson } from '../../support/procedure.ts';
 import { DONNING, EVERYDAY, off, on, POWERED_COVERALL, RESPIRATOR_GOWN, rub } from '../procedures.ts';
 import type { Case } from './case.ts';
 
@@ -23,6 +23,17 @@ export const ORDER_CASES: readonly Case[] = [
       rub('rub'),
     ),
     at: 'shield-off',
+  },
+  {
+    rule: 'practice.stays-until-all-off',
+    source: 'dubose-2018',
+    broken: 'the inner gloves come off beyond the line',
+    procedure: inserted(
+      without(RESPIRATOR_GOWN, 'go'),
+      'inner-off',
+      step('early', 'move', { zone: 'corridor' }),
+    ),
+    at: 'inner-off',
   },
   {
     rule: 'practice.respirator-last-of-face',
