@@ -1,5 +1,6 @@
 // Edits of a procedure: what a mend proposes and what a variant changes. Each makes a new list of steps; none
 // changes the one it is given.
+import { numberedName } from '../domain/lengths.ts';
 import type { Procedure, Step } from '../domain/procedure.ts';
 
 export type Edit =
@@ -33,7 +34,7 @@ export function firstChanged(edit: Edit): number {
 export function freshId(steps: readonly Step[], base: string): string {
   const taken = new Set(steps.map((step) => step.id));
   for (let n = 1; ; n += 1) {
-    const id = `${base}-${n}`;
+    const id = numberedName(base, n);
     if (!taken.has(id)) return id;
   }
 }

@@ -64,6 +64,10 @@ export const CATALOGUE = {
   'unknown-key': error('"{name}" is not known here.', NEAREST, ALLOWED),
   'missing-key': error('"{name}" is missing.', 'Write a line "{name}: ...".', ALLOWED),
   'empty-value': error('Nothing is written here.', 'Write {expected}, or remove the line.'),
+  'too-long': error(
+    'This is {length} characters long, and at most {limit} are taken here.',
+    'Shorten it by {over}.',
+  ),
   'several-lines': error('This runs over several lines.', 'Write it on one line.'),
   'wrong-type': error('Here should be {expected}, but it is {found}.', '{advice}'),
   'bad-name': error(

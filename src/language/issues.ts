@@ -4,7 +4,7 @@ import type * as z from 'zod';
 import { ACTION_IDS, type ActionId } from '../domain/actions.ts';
 import { TECHNIQUE_IDS } from '../domain/techniques/index.ts';
 import { CATALOGUE } from './catalogue.ts';
-import type { DiagnosticCode } from './diagnostics.ts';
+import type { DiagnosticCode, DiagnosticParams } from './diagnostics.ts';
 import { allowedKeys } from './keys.ts';
 import { nameParams, type Path, type Report } from './report.ts';
 import { STEP_KEYS, stepKeys } from './shape-steps.ts';
@@ -131,6 +131,20 @@ function reportedBefore(root: Plain, path: Path): boolean {
   return Object.hasOwn(holder, last) && Reflect.get(holder, last) === undefined;
 }
 
+const lengthOf = (value: Plain, { maximum }: Pick<z.core.$ZodIssueTooBig, 'maximum'>): DiagnosticParams => {
+  const length = typeof value === 'string' ? value.trim().length : 0;
+  const limit = Number(maximum);
+  return { length, limit, over: length - limit };
+};
+
+/** A key that is no name, or too long for one. */
+function reportNamed(path: Path, issues: readonly Issue[], { report }: Reading): void {
+  const name = String(path.at(-1));
+  const long = issues.find((one) => one.code === 'too_big');
+  if (long) report.key(path, 'too-long', lengthOf(name, long));
+  else report.key(path, 'bad-name', { name: name.slice(0, 80) });
+}
+
 function reportIssue(issue: Issue, reading: Reading): void {
   const path = issue.path as Path;
   if (reportedBefore(reading.root, path)) return;
@@ -139,9 +153,9 @@ function reportIssue(issue: Issue, reading: Reading): void {
   else if (issue.code === 'unrecognized_keys') reportKeys(path, issue.keys, reading);
   else if (issue.code === 'invalid_union') reportUnion(path, issue, reading);
   else if (issue.code === 'invalid_type') reportKind(path, issue.expected, [], reading);
-  else if (issue.code === 'invalid_key') {
-    reading.report.key(path, 'bad-name', { name: String(path.at(-1)).slice(0, 80) });
-  } else if (issue.code === 'too_small' || issue.message === 'empty-value') {
+  else if (issue.code === 'too_big') reading.report.value(path, 'too-long', lengthOf(value, issue));
+  else if (issue.code === 'invalid_key') reportNamed(path, issue.issues, reading);
+  else if (issue.code === 'too_small' || issue.message === 'empty-value') {
     const expected = issue.code === 'too_small' && issue.origin === 'array' ? 'at least one entry' : 'text';
     reading.report.value(path, 'empty-value', { expected });
   } else {

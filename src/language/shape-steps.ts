@@ -99,7 +99,7 @@ function variant({ id, needs, may }: (typeof ACTIONS)[number]) {
       .boolean()
       .optional()
       .describe('The order search keeps this step as it is, and in this order among its like.'),
-    note: w.text.optional().describe('A remark for the reader.'),
+    note: w.note.optional().describe('A remark for the reader.'),
   });
 }
 

@@ -5,8 +5,8 @@ import { step } from './shape-steps.ts';
 import * as w from './words.ts';
 
 const source = z.strictObject({
-  title: w.text.describe('Title of the document.'),
-  publisher: w.text.describe('Who published it.'),
+  title: w.short.describe('Title of the document.'),
+  publisher: w.short.describe('Who published it.'),
   year: w.label.optional().describe('Year of publication.'),
   where: w.text.optional().describe('Page, section or address.'),
   seen: w.text.describe('What was read at the source.'),
@@ -35,7 +35,7 @@ const fixture = z.strictObject({
 });
 
 const room = z.strictObject({
-  zones: z.record(w.name, w.zoneSide).describe("Zones from the patient's side to the clean side."),
+  zones: z.record(w.zoneName, w.zoneSide).describe("Zones from the patient's side to the clean side."),
   fixtures: z
     .record(w.name, fixture)
     .optional()
@@ -43,9 +43,9 @@ const room = z.strictObject({
 });
 
 const startingState = z.strictObject({
-  surface: w.text.describe('A surface, like wearer.apron.front or room.door.handle.'),
+  surface: w.short.describe('A surface, like wearer.apron.front or room.door.handle.'),
   state: w.state,
-  reason: w.text.optional().describe('Why.'),
+  reason: w.note.optional().describe('Why.'),
 });
 
 const policy = z.strictObject({
@@ -63,11 +63,11 @@ const policy = z.strictObject({
 });
 
 const acceptance = z.strictObject({
-  finding: w.text.describe('Code of the finding that the unit accepts.'),
+  finding: w.short.describe('Code of the finding that the unit accepts.'),
   step: w.name.optional().describe('Id of the step; everywhere unless said.'),
-  surface: w.text.optional().describe('Only for this surface.'),
+  surface: w.short.optional().describe('Only for this surface.'),
   reason: w.text.describe('Why it is accepted.'),
-  by: w.text.describe('Who accepts it, by role.'),
+  by: w.short.describe('Who accepts it, by role.'),
   date: w.date.describe('When it was accepted.'),
   review: w.date.describe('When it must be looked at again.'),
 });
@@ -78,7 +78,7 @@ export const procedureFile = z.strictObject({
     .meta({ type: 'integer', const: 1, description: 'Version of this file format.' }),
   title: w.label.describe('Title of the procedure.'),
   kind: w.kind,
-  version: w.label.describe('Version of the procedure; never edited, only followed by the next.'),
+  version: w.version.describe('Version of the procedure; never edited, only followed by the next.'),
   invented: z.boolean().optional().describe('True for invented demonstration data.'),
   about: w.text.optional().describe('What it is for.'),
   source: source.optional().describe('The published document it follows.'),
@@ -87,7 +87,7 @@ export const procedureFile = z.strictObject({
     .min(1)
     .optional()
     .describe('Kinds of agent it must hold against; enveloped unless said.'),
-  donning: w.text.optional().describe('File of the donning that this doffing undoes.'),
+  donning: w.short.optional().describe('File of the donning that this doffing undoes.'),
   people: z.record(w.name, person).describe('Who takes part, by name in this file; never real names.'),
   room: room.describe('Zones and fixtures.'),
   products: z.array(w.product).optional().describe('Products at hand.'),

@@ -2,6 +2,7 @@
 // the diagnostic that a wrong word gets. Descriptions are what an editor shows.
 import * as z from 'zod';
 import { evidenceIds } from '../evidence/index.ts';
+import { LONGEST } from '../domain/lengths.ts';
 import { ITEM_IDS, PART_IDS } from '../domain/items.ts';
 import { isPaired, PLACE_NAMES, PLACES, SIDES } from '../domain/places.ts';
 import { DEPENDENCES, KINDS, ROLES } from '../domain/procedure.ts';
@@ -57,26 +58,42 @@ export const placeOrPair = z
 const NAME_PATTERN = /^\p{L}[\p{L}\p{M}\p{N}-]*$/u;
 const nameError = { error: 'bad-name' satisfies DiagnosticCode };
 
-export const name = z
-  .string()
-  .regex(NAME_PATTERN, nameError)
-  .meta({ id: 'name', description: 'A name: letters, digits and hyphens.' });
+const nameUpTo = (most: number) => z.string().max(most, { abort: true }).regex(NAME_PATTERN, nameError);
+
+export const name = nameUpTo(LONGEST.name).meta({
+  id: 'name',
+  description: 'A name: letters, digits and hyphens.',
+});
+export const zoneName = nameUpTo(LONGEST.zone).meta({
+  id: 'zone-name',
+  description: 'A name of a zone: letters, digits and hyphens.',
+});
 /** A character that leaves a mark on paper; blanks, direction marks and joiners alone leave none. */
 const MARK = /[^\p{Z}\p{C}\u115F\u1160\u3164\uFFA0\u2800]/u;
 const nothingSeen = { error: 'empty-value' satisfies DiagnosticCode };
-export const text = z
-  .string()
-  .trim()
-  .min(1, { abort: true })
-  .refine((written) => MARK.test(written), nothingSeen);
+const textUpTo = (most: number) =>
+  z
+    .string()
+    .trim()
+    .min(1, { abort: true })
+    .max(most, { abort: true })
+    .refine((written) => MARK.test(written), nothingSeen);
+export const text = textUpTo(LONGEST.text);
+/** Beside a step or a surface. */
+export const note = textUpTo(LONGEST.note);
 const lineError = { error: 'several-lines' satisfies DiagnosticCode };
 /**
  * One line, as it stands on every page: a second one could pass for the stamp below it. It may look like a number: an editor
  * must not ask for quotes that the reader does not need.
  */
-export const label = text
-  .refine((written) => !/[\r\n\u0085\u2028\u2029]/.test(written), lineError)
-  .meta({ type: ['string', 'number'] });
+const lineUpTo = (most: number) =>
+  textUpTo(most)
+    .refine((written) => !/[\r\n\u0085\u2028\u2029]/.test(written), lineError)
+    .meta({ type: ['string', 'number'] });
+export const label = lineUpTo(LONGEST.label);
+export const version = lineUpTo(LONGEST.version);
+/** As long as a line, and over several if need be. */
+export const short = textUpTo(LONGEST.label);
 
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
 

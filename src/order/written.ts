@@ -1,5 +1,6 @@
 // From the moves found to a procedure that people can read: hygiene named after what it follows, acceptances kept that still
 // have their step, and whatever hygiene, look or call changes nothing left out again.
+import { cutName, numberedName } from '../domain/lengths.ts';
 import { analyse } from '../check/analysis.ts';
 import type { Measure } from '../check/finding.ts';
 import { compareMeasures } from '../check/measure.ts';
@@ -33,8 +34,8 @@ export function blocksOf(setting: Setting, arcs: readonly Arc[]): readonly Block
   const pinned = new Set(setting.pinned);
   const taken = new Set(setting.pinned.map(({ id }) => id));
   const unused = (base: string): string => {
-    let id = base;
-    for (let n = 2; taken.has(id); n += 1) id = `${base}-${n}`;
+    let id = cutName(base);
+    for (let n = 2; taken.has(id); n += 1) id = numberedName(base, n);
     taken.add(id);
     return id;
   };

@@ -1,6 +1,8 @@
 // Names that the journal asks for, made from what people type: an id for a procedure and a unit, the next version, an id
 // for somebody of the staff. Pure: chance and what is taken already come in.
 
+import { LONGEST } from '../domain/lengths.ts';
+
 /** Longest id that the journal keeps, less room for a number behind it. */
 const MOST = 56;
 
@@ -23,8 +25,8 @@ export function freeSlug(text: string, taken: ReadonlySet<string>, otherwise: st
   return `${slug}-${number}`;
 }
 
-/** Longest name of a version that the journal keeps. */
-export const MOST_VERSION = 32;
+/** Longest name of a version that the file takes and the journal keeps. */
+export const MOST_VERSION = LONGEST.version;
 
 /** '2' after '1', 'v4' after 'v3', '1.3' after '1.2'; the first of them that is not taken. */
 export function nextVersion(version: string, taken: ReadonlySet<string>): string {

@@ -7,6 +7,7 @@ import { PLACES, SIDES } from '../../src/domain/places.ts';
 import { DEPENDENCES, KINDS, type Procedure, ROLES, type Step } from '../../src/domain/procedure.ts';
 import { AGENTS, PRODUCT_IDS } from '../../src/domain/products.ts';
 import { FIXTURE_KIND_IDS, type Fixture, fixtureKind, type Zone, ZONE_SIDES } from '../../src/domain/room.ts';
+import { LONGEST } from '../../src/domain/lengths.ts';
 import { techniquesFor, type TechniqueId, usualTechnique } from '../../src/domain/techniques/index.ts';
 
 /** What may stand in a file: no control characters, nothing at the edges. Signs that YAML gives a meaning are frequent. */
@@ -198,7 +199,14 @@ const accepted = fc
 const around = fc.record({
   title: oddLine,
   kind: pick(KINDS),
-  version: oddLine,
+  // Half of it, since a sign may take two code units.
+  version: oddLine.map(
+    (line) =>
+      Array.from(line)
+        .slice(0, LONGEST.version / 2)
+        .join('')
+        .trim() || '1',
+  ),
   invented: fc.boolean(),
   about: maybe(text),
   source: maybe(

@@ -4,6 +4,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { ACTIONS, type StepField } from '../../src/domain/actions.ts';
 import { ITEMS } from '../../src/domain/items.ts';
+import { LONGEST } from '../../src/domain/lengths.ts';
 import { PLACE_NAMES, PLACES } from '../../src/domain/places.ts';
 import { AGENTS, PRODUCT_IDS } from '../../src/domain/products.ts';
 import { FIXTURE_KINDS } from '../../src/domain/room.ts';
@@ -42,6 +43,25 @@ const wordList = (): string =>
       ).join('\n'),
   ].join('\n\n');
 
+const LENGTHS: readonly (readonly [keyof typeof LONGEST, string])[] = [
+  [
+    'label',
+    '`title`; of a source `title`, `publisher` and `year`; `donning`; of what is accepted `finding`, `surface` and `by`',
+  ],
+  ['version', '`version`'],
+  ['name', 'names of people, fixtures and steps'],
+  ['zone', 'names of zones'],
+  ['note', '`note` of a step, `reason` of a start'],
+  ['text', '`about`; of a source `where`, `seen`, `memory` and `interpreted`; `reason` of what is accepted'],
+];
+
+const lengthTable = (): string =>
+  [
+    '| characters at most | what |',
+    '|---|---|',
+    ...LENGTHS.map(([of, what]) => `| ${LONGEST[of]} | ${what} |`),
+  ].join('\n');
+
 const blocks = (text: string, kind: string): readonly string[] =>
   [...text.matchAll(new RegExp(`^\`\`\`${kind}\n([\\s\\S]*?)^\`\`\`$`, 'gm'))].map(([, body = '']) => body);
 
@@ -58,7 +78,8 @@ function renewed(text: string): string {
       (_, first: string, last: string) => `${first}\n${body}\n\n${last}`,
     );
   const [wrong = ''] = blocks(text, 'yaml wrong');
-  const lists = between(between(text, 'actions', actionTable()), 'words', wordList());
+  const tables = between(between(text, 'actions', actionTable()), 'lengths', lengthTable());
+  const lists = between(tables, 'words', wordList());
   return lists.replace(/^```text\n[\s\S]*?^```$/m, () => `\`\`\`text\n${said(wrong)}\`\`\``);
 }
 
@@ -92,6 +113,10 @@ describe('its samples are read without a fault', () => {
       expect(said(rest + piece)).toBe('');
     }
   });
+});
+
+test('it tells how long everything may be', () => {
+  expect(LENGTHS.map(([of]) => of)).toEqual(Object.keys(LONGEST));
 });
 
 test('it names every key of the file', () => {

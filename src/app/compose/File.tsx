@@ -1,6 +1,7 @@
 // What stands at the head of the file, and the file itself: to look at, and to save.
 import { useMemo } from 'react';
 import { Button } from 'react-aria-components';
+import { LONGEST } from '../../domain/lengths.ts';
 import { KINDS } from '../../domain/procedure.ts';
 import { AGENTS } from '../../domain/products.ts';
 import { OneOf, Tick, Ticks } from '../parts/Choices.tsx';
@@ -26,10 +27,11 @@ function Head({ draft, edit }: Editing) {
       <div className="fields">
         <TextLine
           label="Version"
+          most={LONGEST.version}
           value={draft.version}
           set={(version) => edit({ ...draft, version }, 'Change the version', 'version')}
         />
-        <TextLine label="What it is about" value={draft.about ?? ''} set={about} long />
+        <TextLine label="What it is about" most={LONGEST.text} value={draft.about ?? ''} set={about} long />
       </div>
       <OneOf
         label="Kind"

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Link, useLocation, useSearchParams } from 'wouter';
 import { costOfProcedure } from '../../costing/cost.ts';
+import { LONGEST } from '../../domain/lengths.ts';
 import type { Procedure } from '../../domain/procedure.ts';
 import { Ledger } from '../ledger/Ledger.tsx';
 import { donningFor } from '../library.ts';
@@ -241,6 +242,7 @@ function Draft({
       <div className="write-head">
         <TextLine
           label="Title"
+          most={LONGEST.label}
           value={draft.title}
           set={(title) => edit({ ...draft, title }, 'Change the title', 'title')}
         />

@@ -94,13 +94,20 @@ interface TextProps {
   readonly set: (value: string) => void;
   readonly long?: boolean;
   readonly hint?: ReactNode;
+  /** Most characters that are taken. What is longer stays as it was typed, and is said to be: nothing is cut off unseen. */
+  readonly most?: number;
 }
 
-export function TextLine({ label, value, set, long = false, hint }: TextProps) {
+const tooLong = (value: string, most: number): string =>
+  value.trim().length > most
+    ? `${value.trim().length - most} too many: at most ${most} characters are taken here.`
+    : '';
+
+export function TextLine({ label, value, set, long = false, hint, most = Infinity }: TextProps) {
   // Undo in these is the draft's own.
   const shared = { value, 'data-draft': true };
   return (
-    <Labelled label={label} hint={hint} long={long}>
+    <Labelled label={label} hint={hint} long={long} wrong={tooLong(value, most)}>
       {(tied) =>
         long ? (
           <textarea {...tied} {...shared} rows={2} onChange={(event) => set(event.target.value)} />
@@ -115,12 +122,14 @@ export function TextLine({ label, value, set, long = false, hint }: TextProps) {
 interface NameProps {
   readonly label: string;
   readonly value: string;
+  /** Most characters of a name. */
+  readonly most: number;
   /** Whether the name was taken. */
   readonly rename: (typed: string) => void;
 }
 
 /** A name of the file, changed when the field is left or Enter is pressed; Escape gives the old one back. */
-export function NameLine({ label, value, rename }: NameProps) {
+export function NameLine({ label, value, most, rename }: NameProps) {
   return (
     <Labelled label={label}>
       {(tied) => (
@@ -128,6 +137,7 @@ export function NameLine({ label, value, rename }: NameProps) {
           {...tied}
           key={value}
           type="text"
+          maxLength={most}
           defaultValue={value.replaceAll('-', ' ')}
           onBlur={(event) => {
             rename(event.target.value);

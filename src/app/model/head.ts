@@ -2,6 +2,7 @@
 // text above people, room and steps is parsed, which is quick for a whole library; the reading proper is the
 // language's, in the worker. A file with errors must still have a name.
 import { parse } from 'yaml';
+import { cutTo, LONGEST } from '../../domain/lengths.ts';
 import { shownText } from './shown.ts';
 
 export interface Head {
@@ -17,7 +18,13 @@ export interface Head {
 }
 
 const text = (value: unknown): string | undefined =>
-  typeof value === 'string' && value.trim() !== '' ? shownText(value.trim()) : undefined;
+  typeof value === 'string' && value.trim() !== '' ? cutTo(LONGEST.text, shownText(value.trim())) : undefined;
+
+/** Of one line; what is longer is refused, and until it is mended only its beginning is shown. */
+const line = (value: unknown): string | undefined => {
+  const whole = text(value);
+  return whole === undefined ? undefined : cutTo(LONGEST.label, whole);
+};
 
 const record = (value: unknown): Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
@@ -49,13 +56,13 @@ function headValue(fileText: string): Readonly<Record<string, unknown>> {
 /** Head of a file's text. Never throws: what cannot be read is left out. */
 export function headOf(fileText: string): Head {
   const value = headValue(fileText);
-  const version = typeof value.version === 'number' ? String(value.version) : text(value.version);
+  const version = typeof value.version === 'number' ? String(value.version) : line(value.version);
   const about = text(value.about);
   const donning = text(value.donning);
   const source = sourceOf(value.source);
   const seen = text(record(value.source).seen);
   return {
-    title: text(value.title) ?? 'Procedure without a title',
+    title: line(value.title) ?? 'Procedure without a title',
     kind: value.kind === 'donning' ? 'donning' : 'doffing',
     invented: value.invented === true,
     ...(version === undefined ? {} : { version }),

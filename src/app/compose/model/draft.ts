@@ -1,5 +1,6 @@
 // Where a draft comes from and what becomes of it: nothing, a copy of a procedure, a file; and the file again, exactly as
 // the language prints it. A draft is a procedure whose steps may still be missing.
+import { cutTo, LONGEST } from '../../../domain/lengths.ts';
 import type { Procedure, ProcedureKind } from '../../../domain/procedure.ts';
 import { type Diagnostic, printProcedure, readProcedure } from '../../../language/index.ts';
 import { addFixture, addZone } from './room.ts';
@@ -58,7 +59,7 @@ export function fromText(text: string, fileName: string): Imported {
 /** A copy says that it is one, and counts as a version of its own. */
 export const asCopy = (procedure: Procedure): Procedure => ({
   ...procedure,
-  title: `Copy of ${procedure.title}`,
+  title: cutTo(LONGEST.label, `Copy of ${procedure.title}`),
 });
 
 /** The file. */

@@ -1,5 +1,6 @@
 // Names in a file: letters, digits and hyphens, since surfaces are built from them with dots. One name is changed
 // wherever it stands, and never to one that is taken.
+import { cutName, LONGEST, numberedName } from '../../../domain/lengths.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
 import { floorOf } from '../../../language/context.ts';
 
@@ -7,7 +8,7 @@ import { floorOf } from '../../../language/context.ts';
 export function freeName(taken: readonly string[], base: string): string {
   if (!taken.includes(base)) return base;
   for (let n = 2; ; n += 1) {
-    const name = `${base}-${n}`;
+    const name = numberedName(base, n, LONGEST.zone);
     if (!taken.includes(name)) return name;
   }
 }
@@ -75,7 +76,8 @@ const mapped = <Key extends string, T extends { readonly [K in Key]?: string }>(
 };
 
 /** The draft with one name changed everywhere; the draft itself where the new name is empty or taken. */
-export function renamed(procedure: Procedure, is: Named, from: string, to: string): Procedure {
+export function renamed(procedure: Procedure, is: Named, from: string, wanted: string): Procedure {
+  const to = cutName(wanted, is === 'zone' ? LONGEST.zone : LONGEST.name);
   if (to === from || to === '' || namesOf(procedure, is).includes(to)) return procedure;
   const { person, zone, fixture, surface } = changeOf(is, from, to);
   return {

@@ -1,5 +1,6 @@
 // Who takes part: role, where they stand, which hand they use, what they wear, what stays bare on purpose.
 import { Button } from 'react-aria-components';
+import { LONGEST } from '../../../domain/lengths.ts';
 import { PLACE_NAMES, placesOf, TISSUE } from '../../../domain/places.ts';
 import { type Person, type Role, ROLES } from '../../../domain/procedure.ts';
 import { Ticks } from '../../parts/Choices.tsx';
@@ -24,6 +25,7 @@ function About({ draft, edit, person }: OneProps) {
       <NameLine
         label="Name in this file (never a real one)"
         value={person.id}
+        most={LONGEST.name}
         rename={(typed) => edit(renamed(draft, 'person', person.id, nameFrom(typed)), `Rename ${person.id}`)}
       />
       <Select

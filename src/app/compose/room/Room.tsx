@@ -1,6 +1,7 @@
 // The room as a plan in three stripes, from the patient's side to the clean side, each with its zones and what stands in
 // them; and the products at hand.
 import { Button } from 'react-aria-components';
+import { LONGEST } from '../../../domain/lengths.ts';
 import { type ProductId, PRODUCT_IDS } from '../../../domain/products.ts';
 import {
   type Fixture,
@@ -61,6 +62,7 @@ function FixtureFields({ draft, edit, fixture }: FixtureProps) {
           <NameLine
             label="Name"
             value={id}
+            most={LONGEST.name}
             rename={(typed) => edit(renamed(draft, 'fixture', id, nameFrom(typed)), `Rename ${spaced(id)}`)}
           />
           <Select
@@ -152,6 +154,7 @@ function OneZone({ draft, edit, zone }: Editing & { readonly zone: Zone }) {
           <NameLine
             label="Name"
             value={zone.id}
+            most={LONGEST.zone}
             rename={(typed) => edit(renamed(draft, 'zone', zone.id, nameFrom(typed)), 'Rename a zone')}
           />
           <Select

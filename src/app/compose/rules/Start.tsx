@@ -2,6 +2,7 @@
 // contaminated and what lies beneath as not.
 import { Button } from 'react-aria-components';
 import type { StartingState } from '../../../domain/procedure.ts';
+import { LONGEST } from '../../../domain/lengths.ts';
 import { words } from '../../words.ts';
 import type { Editing } from '../editing.ts';
 import { changeStart, startSurfaces, stateStart, unstateStart } from '../model/rules.ts';
@@ -37,6 +38,7 @@ export function Start({ draft, edit }: Editing) {
               />
               <TextLine
                 label="Why (may stay empty)"
+                most={LONGEST.note}
                 value={reason ?? ''}
                 set={(to) =>
                   edit(changeStart(draft, surface, { reason: to }), 'Change a start', `start-${surface}`)

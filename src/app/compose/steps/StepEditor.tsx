@@ -1,4 +1,5 @@
 // One step, field by field: only the fields its action knows, in each only what fits, the usual first.
+import { LONGEST } from '../../../domain/lengths.ts';
 import { ACTION_IDS, type ActionId } from '../../../domain/actions.ts';
 import type { ItemId, PartId } from '../../../domain/items.ts';
 import { isPaired, type Place, PLACES, placeName, type Side, SIDES } from '../../../domain/places.ts';
@@ -218,7 +219,7 @@ export function StepEditor({ draft, edit, step }: Editing & { readonly step: Ste
         <Technique {...fields} />
         <WithWhat {...fields} />
         <Others {...fields} />
-        <TextLine label="Note for the reader" value={step.note ?? ''} set={note} long />
+        <TextLine label="Note for the reader" most={LONGEST.note} value={step.note ?? ''} set={note} long />
       </div>
     </>
   );
