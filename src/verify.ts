@@ -1,5 +1,6 @@
 // The one facade: text -> procedure -> contacts -> conditions -> findings. Each stage is a plain function whose result the
 // next one takes. A text with errors ends after the first stage with its diagnostics; everything else is data.
+import { acceptanceFindings } from './check/acceptance.ts';
 import { type Analysis, analyse } from './check/analysis.ts';
 import { coverage, layering } from './check/coverage.ts';
 import type { Finding, Measure, SurfaceVerdict } from './check/finding.ts';
@@ -31,6 +32,8 @@ export interface VerifyOptions {
    * switched off, as while somebody edits. The hash is empty then.
    */
   readonly surfaces?: boolean;
+  /** Day on which accepted departures must not be overdue; the check itself has no clock, and tells of none unless given. */
+  readonly day?: string;
 }
 
 /** Everything the check says of one procedure. */
@@ -106,11 +109,12 @@ function exactVerdict(
     measure: scoreBase(analysis).measure,
   }));
   const found = contexts.map((context, index) => findingsFor(context, index === 0, donning, options));
+  const findings = found.flatMap((one) => one.findings);
   return {
     procedure,
     hash,
     agents,
-    findings: found.flatMap(({ findings }) => findings),
+    findings: [...findings, ...acceptanceFindings(procedure, findings, options.day)],
     surfaces,
     measures,
     analyses,
@@ -119,12 +123,13 @@ function exactVerdict(
 }
 
 /** Too many or too tangled slips for an exact answer: what can be said without, headed by a finding that says so. */
-function unfinishedVerdict(procedure: Procedure, agents: readonly Agent[]): Verdict {
+function unfinishedVerdict(procedure: Procedure, agents: readonly Agent[], { day }: VerifyOptions): Verdict {
+  const findings = unfinishedFindings(procedure, agents);
   return {
     procedure,
     hash: hashOf(printProcedure(procedure)),
     agents,
-    findings: unfinishedFindings(procedure, agents),
+    findings: [...findings, ...acceptanceFindings(procedure, findings, day)],
     surfaces: [],
     measures: [],
     analyses: [],
@@ -142,7 +147,7 @@ export function verifyProcedure(
   try {
     return exactVerdict(procedure, agents, options, donning);
   } catch (error) {
-    if (isTangled(error)) return unfinishedVerdict(procedure, agents);
+    if (isTangled(error)) return unfinishedVerdict(procedure, agents, options);
     throw error;
   }
 }

@@ -52,7 +52,7 @@ function facing(compiled: Compiled): readonly Facing[] {
 
 /** One finding per wearer and place left bare, where it is first bare. */
 function bare(compiled: Compiled): readonly Finding[] {
-  const { people, accepted } = compiled.procedure;
+  const { people, accepted, steps } = compiled.procedure;
   const seen = new Set<string>();
   return facing(compiled).flatMap(({ body, step }) => {
     const declared = people.find((person) => person.id === body.id)?.leavesBare ?? [];
@@ -60,7 +60,7 @@ function bare(compiled: Compiled): readonly Finding[] {
       const surface = `${body.id}.${place}`;
       if (seen.has(surface)) return [];
       seen.add(surface);
-      const acceptance = acceptanceFor(accepted, 'coverage.bare', undefined, surface);
+      const acceptance = acceptanceFor(accepted, 'coverage.bare', steps[step]?.id, surface);
       return [
         {
           ...EMPTY,

@@ -13,7 +13,7 @@ export type Severity = 'error' | 'note';
  * impossible: what the procedure cannot do. open: contaminated though nobody slips. accepted: the same on a surface
  * that may be (outer gloves, a helper's gloves, the zip hand). one-slip: combinations of one. practice: a departure
  * from published practice. variant: a step left out or moved that makes it worse. coverage: a place left bare, an item
- * left open by a donning or left on by a doffing.
+ * left open by a donning or left on by a doffing. acceptance: what stands in writing and does not hold.
  */
 export const FINDING_KINDS = [
   'impossible',
@@ -23,6 +23,7 @@ export const FINDING_KINDS = [
   'practice',
   'variant',
   'coverage',
+  'acceptance',
 ] as const;
 export type FindingKind = (typeof FINDING_KINDS)[number];
 
@@ -38,7 +39,10 @@ export type FindingCode =
   | 'variant.order'
   | 'coverage.bare'
   | 'coverage.left-on'
-  | 'coverage.left-open';
+  | 'coverage.left-open'
+  | 'acceptance.unmatched'
+  | 'acceptance.void'
+  | 'acceptance.overdue';
 
 /** One link of a route: at this step, by this contact, contamination passed on. */
 export interface RouteLink {

@@ -2,7 +2,7 @@
 // The worst file decides the exit status; a bad file never keeps the others from being checked.
 import { type Finding, FINDING_KINDS, type FindingKind, type SurfaceVerdict } from '../check/finding.ts';
 import type { Agent } from '../domain/products.ts';
-import { type Verdict, verifyProcedure } from '../verify.ts';
+import { type Verdict, type VerifyOptions, verifyProcedure } from '../verify.ts';
 import { CAUTIONS, type Words } from '../words/index.ts';
 import { findingLine, findingText, type Page, surfaceLine } from './findingText.ts';
 import { type Io, painter, wrapped } from './io.ts';
@@ -18,12 +18,14 @@ export type Status = 0 | 1 | 2;
 
 export interface CheckOptions {
   readonly json: boolean;
-  /** The procedure's own agents when absent. */
-  readonly agents?: readonly Agent[];
+  readonly how: CheckedHow;
 }
 
-export function verdictOf({ read, donning }: Subject, agents?: readonly Agent[]): Verdict | undefined {
-  return read?.procedure && verifyProcedure(read.procedure, agents ? { agents } : {}, donning);
+/** Agents: the procedure's own when absent. Day: on which accepted departures must not be overdue. */
+export type CheckedHow = Pick<VerifyOptions, 'agents' | 'day'>;
+
+export function verdictOf({ read, donning }: Subject, how: CheckedHow): Verdict | undefined {
+  return read?.procedure && verifyProcedure(read.procedure, how, donning);
 }
 
 function statusOf(subject: Subject, verdict: Verdict | undefined): Status {
@@ -120,9 +122,9 @@ interface Checked {
   readonly status: Status;
 }
 
-async function checkOne(io: Io, path: string, agents: readonly Agent[] | undefined): Promise<Checked> {
+async function checkOne(io: Io, path: string, how: CheckedHow): Promise<Checked> {
   const subject = await loadSubject(io, path);
-  const verdict = verdictOf(subject, agents);
+  const verdict = verdictOf(subject, how);
   return { subject, verdict, status: statusOf(subject, verdict) };
 }
 
@@ -149,7 +151,7 @@ export async function check(
   let worst: Status = 0;
   let told = false;
   for (const path of paths) {
-    const checked = await checkOne(io, path, options.agents);
+    const checked = await checkOne(io, path, options.how);
     const { subject, verdict, status } = checked;
     if (options.json) reports.push(reportOf(words, subject, verdict, status));
     else printText(io, words, checked);

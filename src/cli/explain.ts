@@ -3,12 +3,11 @@
 import type { Analysis } from '../check/analysis.ts';
 import type { Finding, SurfaceVerdict } from '../check/finding.ts';
 import { routeTo } from '../check/routes.ts';
-import type { Agent } from '../domain/products.ts';
 import { ledgerOf } from '../engine/ledger.ts';
 import { nearest } from '../language/nearest.ts';
 import type { Verdict } from '../verify.ts';
 import { CHANCE_STATUS, type Words } from '../words/index.ts';
-import { cautionsText, type Status, verdictOf } from './check.ts';
+import { cautionsText, type CheckedHow, type Status, verdictOf } from './check.ts';
 import { combinationText, findingLine, findingText, type Page, routeText } from './findingText.ts';
 import { type Io, painter, saidBack, wrapped } from './io.ts';
 import { type CliLabels, labelsFor } from './labels/index.ts';
@@ -122,11 +121,11 @@ export async function explain(
   speech: Speech,
   path: string,
   asked: string,
-  agents?: readonly Agent[],
+  how: CheckedHow,
 ): Promise<Status> {
   const subject = await loadSubject(io, path);
   for (const complaint of subject.complaints) io.err(printComplaint(complaint));
-  const verdict = verdictOf(subject, agents);
+  const verdict = verdictOf(subject, how);
   if (!verdict) return 2;
   const { words } = speech;
   tellUnused(io, speech, verdict.procedure);

@@ -49,7 +49,8 @@ function evidenceText({ words }: Page, { evidence, kind }: Finding): string[] {
 export function findingLine({ words, procedure, paint }: Page, finding: Finding): string {
   const [step] = finding.steps;
   const labels = labelsFor(words);
-  const where = step === undefined || step < 0 ? labels.start : labels.step(step + 1);
+  const nowhere = finding.kind === 'acceptance' ? labels.file : labels.start;
+  const where = step === undefined || step < 0 ? nowhere : labels.step(step + 1);
   const title = words.finding(procedure, finding).title;
   const accepted = finding.accepted ? ` (${labels.accepted})` : '';
   return `  ${where.padEnd(8)} ${wrapped(`${title}${accepted}`, 11, 108).trimStart()} ${paint('dim', `[${finding.code}]`)}`;

@@ -5,7 +5,7 @@ import { AGENTS, type Agent } from '../domain/products.ts';
 import { DOCUMENT_KINDS, PAPER_STAGES } from '../print/index.ts';
 import { LANGUAGES } from '../words/languages.ts';
 import { ACCOUNT_STATUSES, addAccount, isAccount } from './account.ts';
-import { cautionsText, check, type Status } from './check.ts';
+import { cautionsText, check, type CheckedHow, type Status } from './check.ts';
 import { compare } from './compare.ts';
 import { cost } from './cost.ts';
 import { explain } from './explain.ts';
@@ -21,6 +21,10 @@ import { type Speech, speechFor, type SpeechRequest } from './wording.ts';
 
 interface Shared {
   readonly agent?: string;
+}
+
+interface Dated extends Shared {
+  readonly date?: string;
 }
 
 /** A command that needs words: they are loaded first, and nothing else is done where that fails. */
@@ -42,10 +46,29 @@ const languageOption = (): Option =>
 const wordingOption = (): Option =>
   new Option('--wording <file>', "the unit's own sentences (docs/languages.md)");
 
+function howIn({ date, ...shared }: Dated): CheckedHow {
+  const agents = agentsIn(shared);
+  return { ...(agents ? { agents } : {}), ...(date === undefined ? {} : { day: date }) };
+}
+
 function agentsIn({ agent }: Shared): readonly Agent[] | undefined {
   if (agent === undefined) return undefined;
   return agent === 'all' ? AGENTS : AGENTS.filter((known) => known === agent);
 }
+
+function dateIn(text: string): string {
+  const day = new Date(`${text}T00:00:00Z`);
+  const valid = /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime());
+  if (!valid || !day.toISOString().startsWith(text))
+    throw new InvalidArgumentError('Write a day as 2026-03-31.');
+  return text;
+}
+
+const dayOption = (): Option =>
+  new Option(
+    '--date <day>',
+    'tell accepted departures whose day of review is before it; none otherwise, the check has no clock',
+  ).argParser(dateIn);
 
 const agentOption = (): Option =>
   new Option('--agent <agent>', "agent to check against (default: the procedure's own)").choices([
@@ -64,11 +87,11 @@ function addCheck(root: Command, io: Io, finish: Finish): void {
     .argument('<files...>', 'procedure files, or - for standard input')
     .option('--json', 'print one object instead of text (docs/command-line.md)')
     .addOption(agentOption())
+    .addOption(dayOption())
     .addOption(languageOption())
     .addOption(wordingOption())
-    .action(async (files: string[], options: Shared & SpeechRequest & { json?: boolean }) => {
-      const agents = agentsIn(options);
-      const how = { json: options.json ?? false, ...(agents ? { agents } : {}) };
+    .action(async (files: string[], options: Dated & SpeechRequest & { json?: boolean }) => {
+      const how = { json: options.json ?? false, how: howIn(options) };
       finish(await spoken(io, options, (speech) => check(io, speech, files, how)));
     });
 }
@@ -80,11 +103,12 @@ function addExplain(root: Command, io: Io, finish: Finish): void {
     .addArgument(file())
     .argument('<code-or-surface...>', 'like one-slip.mucosa, practice, wearer.hand.left, or: left hand')
     .addOption(agentOption())
+    .addOption(dayOption())
     .addOption(languageOption())
     .addOption(wordingOption())
-    .action(async (path: string, asked: string[], options: Shared & SpeechRequest) => {
-      const agents = agentsIn(options);
-      finish(await spoken(io, options, (speech) => explain(io, speech, path, asked.join(' '), agents)));
+    .action(async (path: string, asked: string[], options: Dated & SpeechRequest) => {
+      const how = howIn(options);
+      finish(await spoken(io, options, (speech) => explain(io, speech, path, asked.join(' '), how)));
     });
 }
 
@@ -143,14 +167,6 @@ function addCost(root: Command, io: Io, finish: Finish): void {
     .action(async (path: string, { json = false, runs = 1, prices }: CostFlags) => {
       finish(await cost(io, path, { json, runs, ...(prices === undefined ? {} : { prices }) }));
     });
-}
-
-function dateIn(text: string): string {
-  const day = new Date(`${text}T00:00:00Z`);
-  const valid = /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime());
-  if (!valid || !day.toISOString().startsWith(text))
-    throw new InvalidArgumentError('Write a day as 2026-03-31.');
-  return text;
 }
 
 const MOST_SECONDS = 3600;

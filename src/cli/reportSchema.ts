@@ -1,6 +1,7 @@
 // The shape of `doffline check --json`, once: the types that report.ts fills follow from it, schema/check-1.json is made
 // of it, and docs/command-line.md describes it. A change that an existing reader cannot read needs a new number.
 import { z } from 'zod';
+import { FINDING_KINDS } from '../check/finding.ts';
 
 export const CHECK_FORMAT = 'check-1';
 export const CHECKS_FORMAT = 'checks-1';
@@ -105,7 +106,7 @@ const accepted = z.object({ reason: z.string(), by: z.string(), date: z.string()
 const finding = z.object({
   code: z.string(),
   severity,
-  kind: z.enum(['impossible', 'open', 'accepted', 'one-slip', 'practice', 'variant', 'coverage']),
+  kind: z.enum(FINDING_KINDS),
   title: z.string(),
   message: z.string(),
   ownWording: z.boolean().describe("Whether the sentence is the unit's own (docs/languages.md)."),

@@ -70,6 +70,7 @@ const itself = (finding: Finding, naming: Naming): string => {
     finding.kind === 'variant' ? '' : naming.surface(finding.surface),
     person,
     params.item ?? '',
+    params.finding ?? '',
   ].join(' ');
 };
 

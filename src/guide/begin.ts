@@ -40,7 +40,7 @@ export interface Occasion {
 }
 
 /** An exit for real begins with these only knowingly. */
-export type Warning = 'no-assistant' | 'wearer-in-another';
+export type Warning = 'no-assistant' | 'wearer-in-another' | 'departure-overdue';
 
 /** Indices of the steps in which an assistant has a part. */
 export function assistedSteps({ people, steps }: Procedure): readonly number[] {

@@ -107,7 +107,7 @@ function findingsBlocks(paper: Paper): readonly Block[] {
 
 function acceptedRow(paper: Paper, accepted: Acceptance): readonly string[] {
   const { procedure, words, print, verdict } = paper;
-  const finding = isUnmatched(accepted, verdict.findings)
+  const finding = isUnmatched(accepted, procedure, verdict.findings)
     ? undefined
     : verdict.findings.find((one) => one.code === accepted.finding && one.accepted !== undefined);
   const rule = ruleOf(accepted.finding);

@@ -1,13 +1,14 @@
 // What changed around the steps, and what a departure that was accepted is about, put together: names are found here, in
 // the same way for every language; how it is said stands in the language's table.
 import type { AroundChange, FixtureField, Only, Rewritten } from '../compare/around.ts';
-import type { Finding, FindingCode } from '../check/finding.ts';
+import type { Finding } from '../check/finding.ts';
 import type { ItemId } from '../domain/items.ts';
 import type { Side } from '../domain/places.ts';
 import type { Acceptance, Dependence, Policy, StartingState } from '../domain/procedure.ts';
 import { type Agent, type ProductId, PRODUCT_IDS } from '../domain/products.ts';
 import { type Fixture, type FixtureKindId, workedBy } from '../domain/room.ts';
 import { type EvidenceId, evidenceIds } from '../evidence/index.ts';
+import { foundAt } from './accepted.ts';
 import type { AcceptedPlace, AroundWords } from './compare.ts';
 import { oneOf } from './given.ts';
 import type { Setting } from './setting.ts';
@@ -84,25 +85,6 @@ type Sayer = {
 
 const yes = (is: boolean): 'yes' | 'no' => (is ? 'yes' : 'no');
 const side = (only: Only, a: Setting, b: Setting): Setting => (only === 'a' ? a : b);
-
-/** The finding that was accepted, as far as its place is known: enough for its heading. */
-function foundAt(setting: Setting, { finding, step, surface }: AcceptedPlace): Finding {
-  const at = setting.steps.findIndex(({ id }) => id === step);
-  const [person] = (surface ?? '').split('.');
-  return {
-    code: finding as FindingCode,
-    kind: finding.startsWith('practice.') ? 'practice' : 'coverage',
-    severity: 'note',
-    steps: at < 0 ? [] : [at],
-    ...(surface === undefined ? {} : { surface }),
-    surfaces: surface === undefined ? [] : [surface],
-    params: person ? { person } : {},
-    events: [],
-    route: [],
-    mends: [],
-    evidence: [],
-  };
-}
 
 function departure({ table, ground }: Tongue, setting: Setting, place: AcceptedPlace): string {
   const found = foundAt(setting, place);

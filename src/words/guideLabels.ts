@@ -154,6 +154,12 @@ interface DisplayLabels {
   readonly waits: string;
 }
 
+/** What an approved version accepts past its day of review: told before an exit begins, and as it is recorded. */
+interface OverdueLabels {
+  readonly says: (what: string, since: string) => string;
+  readonly note: (what: string, since: string) => string;
+}
+
 /** The exit cannot be read on here. */
 interface OpeningLabels {
   readonly guide: string;
@@ -176,6 +182,7 @@ export interface GuideLabels {
   readonly handover: HandoverLabels;
   readonly key: KeyLabels;
   readonly display: DisplayLabels;
+  readonly overdue: OverdueLabels;
   readonly opening: OpeningLabels;
   readonly coverage: { readonly title: string; readonly none: string };
   readonly suit: {

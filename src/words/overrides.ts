@@ -44,6 +44,9 @@ export const FINDING_CODES: readonly string[] = [
   'coverage.bare',
   'coverage.left-on',
   'coverage.left-open',
+  'acceptance.unmatched',
+  'acceptance.void',
+  'acceptance.overdue',
 ];
 
 const HOLES = ['step', 'surface', 'events'] as const;
@@ -58,6 +61,7 @@ const NEEDED: Readonly<Record<keyof typeof KIND_TITLES, readonly Hole[]>> = {
   practice: ['step'],
   variant: ['surface', 'step'],
   coverage: [],
+  acceptance: [],
 };
 
 const kindOf = (code: string): keyof typeof KIND_TITLES =>

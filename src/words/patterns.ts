@@ -103,6 +103,15 @@ const coverage = (code: FindingCode, more: Partial<Finding>): Finding => ({
   ...more,
 });
 
+const acceptance = (code: FindingCode, more: Partial<Finding>): Finding => ({
+  ...BARE,
+  code,
+  kind: 'acceptance',
+  steps: [],
+  params: { finding: 'coverage.left-on', by: '…', date: '2026-01-31', review: '2026-07-31', entry: '1' },
+  ...more,
+});
+
 const ACCEPTED = {
   finding: 'practice.example',
   reason: '…',
@@ -127,6 +136,9 @@ const FINDINGS: readonly Finding[] = [
   coverage('coverage.bare', { surface: 'wearer.neck', params: { person: 'wearer', declared: 'yes' } }),
   coverage('coverage.left-on', {}),
   coverage('coverage.left-open', {}),
+  acceptance('acceptance.unmatched', { steps: [REMOVED] }),
+  acceptance('acceptance.void', {}),
+  acceptance('acceptance.overdue', {}),
 ];
 
 const RULES = evidenceIds.flatMap((id) => ruleOf(id) ?? []);

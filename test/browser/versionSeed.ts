@@ -2,6 +2,7 @@
 // two versions of the invented unit's doffing, the first approved and in force, the second under review.
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import type { Procedure } from '../../src/domain/procedure.ts';
 import { memoryStore } from '../../src/journal/adapters/memory.ts';
 import { headOf, nextEntry, type Row, START } from '../../src/journal/entry.ts';
 import { hashOfText } from '../../src/journal/hash.ts';
@@ -14,16 +15,19 @@ const NURSE = 'p-nurseaaa';
 export const PROCEDURE = 'suit-doffing';
 export const DEVICE = 'd-seed';
 
-function textOf(name: string): string {
+type Change = (procedure: Procedure) => Procedure;
+
+function textOf(name: string, change: Change): string {
   const { procedure } = readProcedure(readFileSync(`procedures/${name}.yaml`, 'utf8'), name);
   if (!procedure) throw new Error(`${name} has errors`);
-  return printProcedure(procedure);
+  return printProcedure(change(procedure));
 }
 
 type Line = { readonly [Name in KindName]: readonly [kind: Name, body: Bodies[Name]] }[KindName];
 
-export function seedLines(): readonly Line[] {
-  const [one, two] = [textOf('larkmoor-suit-doffing'), textOf('larkmoor-suit-doffing-v2')];
+export function seedLines(change: Change = (procedure) => procedure): readonly Line[] {
+  const one = textOf('larkmoor-suit-doffing', change);
+  const two = textOf('larkmoor-suit-doffing-v2', change);
   const first = { procedure: PROCEDURE, version: '1', content: hashOfText(one) };
   const second = { procedure: PROCEDURE, version: '2', content: hashOfText(two) };
   return [

@@ -86,8 +86,9 @@ This page is made from the program's tables by \`npx vitest run test/guide -u\`.
 1. \`scriptOf(setup)\` makes a script from a procedure, the unit's screen, languages, product times and exposure plan.
 2. \`begin(script, people, mode, occasion)\` begins a drill with any procedure, or an exit only with an approval of this very text
    that has not run out. A drill with a procedure that is not approved says so on every screen. The page warns beforehand where steps need
-   an assistant and none is named, and where the wearer stands in another exit that has not ended, with the way there; an exit for real
-   begins with either only knowingly, which is recorded as a note of it.
+   an assistant and none is named, where the wearer stands in another exit that has not ended, with the way there, and where the version
+   accepts in writing what was to be looked at again on a day that has passed; an exit for real begins with any of them only knowingly,
+   which is recorded as a note of it.
 3. \`next(state, event)\` takes presses and what else happens; \`screenOf(state)\` says what stands large and for whom, what can be
    pressed, which times run or are owed, and what is suspect.
 4. \`replay(script, entries)\` rebuilds the exit from what was stored, exactly. Only what is volatile begins anew: entries on their

@@ -7,6 +7,7 @@ import { run } from '../../src/engine/reference.ts';
 import { type Block, DOCUMENT_KINDS, printModel } from '../../src/print/index.ts';
 import { momentsOf } from '../../src/print/moments.ts';
 import { linesOf } from '../../src/print/script.ts';
+import { verifyProcedure } from '../../src/verify.ts';
 import { LANGUAGES, wordsFor } from '../../src/words/index.ts';
 import { printWordsFor } from '../../src/words/print/index.ts';
 import { checked, NAMES, paper, procedureNamed, textsOf } from './shelf.ts';
@@ -146,11 +147,18 @@ describe('larkmoor', () => {
   });
 
   test('the dossier says of an accepted departure whether the check finds it', () => {
-    const accepted = checked('larkmoor-suit-doffing-v2.yaml').procedure.accepted.map(
-      ({ finding }) => finding,
+    const { procedure } = checked('larkmoor-suit-doffing-v2.yaml');
+    expect(procedure.accepted.map(({ finding }) => finding)).toEqual(['practice.boot-covers-before-garment']);
+    const stale = procedure.accepted.map((one) => ({
+      ...one,
+      finding: 'practice.clean-and-dirty-chair-apart',
+      step: 'sit-boots',
+    }));
+    const verdict = verifyProcedure(
+      { ...procedure, accepted: [...procedure.accepted, ...stale] },
+      { mends: false, variants: false },
     );
-    expect(accepted).toEqual(['practice.boot-covers-before-garment', 'practice.clean-and-dirty-chair-apart']);
-    const texts = textsOf(paper('larkmoor-suit-doffing-v2.yaml', 'dossier').blocks);
+    const texts = textsOf(printModel(verdict, { kind: 'dossier', words: wordsFor('en') }).blocks);
     expect(texts).toContain('Boot covers before the garment');
     expect(texts.filter((one) => one.endsWith('(not found by this check)'))).toHaveLength(1);
     expect(

@@ -358,7 +358,7 @@ test('the command writes the file, and says so', async () => {
     ]);
     expect(ran).toEqual({
       status: 0,
-      out: `${out}: Wall chart, version 1, hash 0fd2u92, 2026-03-31\n`,
+      out: `${out}: Wall chart, version 1, hash 1ebu7vq, 2026-03-31\n`,
       err: '',
     });
     expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');

@@ -105,16 +105,18 @@ const ERROR: Finding = {
   evidence: [],
 };
 const DEPARTURE: Finding = { ...ERROR, code: 'practice.x', kind: 'practice' };
+const TODAY = '2026-11-25';
 const READY: ToSend = {
   title: 'Suit',
   version: '2',
   text: 'x',
   content: hashOfText('x'),
+  accepted: [],
   checked: { findings: [], limits: [] },
   broken: false,
 };
 const codes = (draft: Partial<ToSend>, there?: Parameters<typeof hindrances>[1]): readonly string[] =>
-  hindrances({ ...READY, ...draft }, there).map(({ code }) => code);
+  hindrances({ ...READY, ...draft }, there, TODAY).map(({ code }) => code);
 const VERSION = {
   version: '2',
   content: READY.content,
@@ -139,12 +141,16 @@ describe('sending', () => {
   });
 
   test('an open route must be mended; a departure may be accepted; what was accepted no longer hinders', () => {
-    const found = hindrances({ ...READY, checked: { findings: [ERROR, DEPARTURE], limits: [] } }, undefined);
+    const found = hindrances(
+      { ...READY, checked: { findings: [ERROR, DEPARTURE], limits: [] } },
+      undefined,
+      TODAY,
+    );
     expect(found.map(({ code, findings }) => [code, findings.map((one) => one.code)])).toEqual([
       ['to-mend', ['open.skin']],
       ['to-accept', ['practice.x']],
     ]);
-    const accepted = { finding: 'practice.x', reason: 'r', by: 'b', date: 'd', review: 'r' };
+    const accepted = { finding: 'practice.x', reason: 'r', by: 'b', date: '2026-01-01', review: TODAY };
     expect(codes({ checked: { findings: [{ ...DEPARTURE, accepted }], limits: [] } })).toEqual([]);
   });
 
@@ -153,6 +159,25 @@ describe('sending', () => {
     expect(codes({}, { ...VERSION, stage: 'retired' })).toEqual(['version-taken']);
     expect(codes({}, { ...VERSION, stage: 'review' })).toEqual(['same-sent']);
     expect(codes({}, { ...VERSION, stage: 'review', content: hashOfText('y') })).toEqual([]);
+  });
+
+  test('what is accepted past its day of review hinders, found or not, the longest overdue first', () => {
+    const one = (step: string, review: string) => ({
+      finding: 'practice.x',
+      step,
+      reason: 'r',
+      by: 'lead',
+      date: '2026-01-01',
+      review,
+    });
+    const [late, later, due] = [one('a', '2026-11-24'), one('b', '2026-03-01'), one('c', TODAY)] as const;
+    const findings = [late, due].map((accepted): Finding => ({ ...DEPARTURE, severity: 'note', accepted }));
+    const draft = { ...READY, accepted: [late, later, due], checked: { findings, limits: [] } };
+    expect(hindrances(draft, undefined, TODAY)).toEqual([
+      { code: 'review-past', findings: findings.slice(0, 1), overdue: [later, late] },
+    ]);
+    expect(codes({ accepted: [due] })).toEqual([]);
+    expect(codes({ accepted: [late], checked: undefined })).toEqual(['not-checked', 'review-past']);
   });
 
   test('what the journal would refuse is told before', () => {

@@ -53,6 +53,8 @@ const PLACES: Readonly<Record<string, number>> = {
   'labels.line.step': 2,
   'labels.suspects.exposed': 2,
   'labels.suspects.alsoOthers': 2,
+  'labels.overdue.says': 2,
+  'labels.overdue.note': 2,
 };
 
 const flat = (value: unknown): readonly string[] =>

@@ -13,6 +13,7 @@ const MEANS: Readonly<Record<FindingKind, string>> = {
   practice: 'departures from published practice',
   variant: 'steps that make it worse when left out or moved',
   coverage: 'places that nothing worn covers',
+  acceptance: 'acceptances in writing that hold nothing',
 };
 
 const NONE = 'none found by this check';

@@ -23,7 +23,7 @@ function Row({ row, named, findings }: RowProps) {
     <li className={overdue ? 'stated overdue' : 'stated'}>
       <b lang={words.language}>{words.compare.departure(file, acceptance)}</b>
       <p>{acceptance.reason}</p>
-      {findings && isUnmatched(acceptance, findings) && (
+      {findings && isUnmatched(acceptance, file, findings) && (
         <p>The check does not find this in the version: look whether it is still meant.</p>
       )}
       <p className="tags">

@@ -13,9 +13,10 @@ import { membersOf, NotListed, Who } from '../journal/Who.tsx';
 import { Ticks, Tick } from '../parts/Choices.tsx';
 import { Confirm } from '../parts/Confirm.tsx';
 import { Day } from '../parts/Day.tsx';
-import { words } from '../words.ts';
+import { today as todayNow } from '../today.ts';
 import { counted, HINDERS } from './labels.ts';
 import { approving, sendingBack } from './model.ts';
+import { Told } from './Told.tsx';
 
 export interface DecideProps {
   readonly procedure: string;
@@ -37,22 +38,17 @@ function lacks(people: number, on: string, reviewOn: string, today: string): str
 }
 
 /** Why nobody can approve it as it is. */
-function Hinders({ file, hinders }: Pick<DecideProps, 'file' | 'hinders'>) {
+function Hinders({ file, hinders, today }: Pick<DecideProps, 'file' | 'hinders' | 'today'>) {
   if (hinders.length === 0) return null;
   return (
     <ul className="hinders plain">
-      {hinders.map(({ code, findings }) => (
-        <li key={code}>
-          {code === 'not-checked'
+      {hinders.map((hindrance) => (
+        <li key={hindrance.code}>
+          {hindrance.code === 'not-checked'
             ? 'It can be approved once the check has run on it to its end.'
-            : HINDERS[code]}
-          {findings.length > 0 && (
-            <ul lang={words.language}>
-              {[...new Set(findings.map((one) => words.finding(file, one).title))].map((title) => (
-                <li key={title}>{title}</li>
-              ))}
-            </ul>
-          )}
+            : HINDERS[hindrance.code]}
+          <Told file={file} hindrance={hindrance} today={today} />
+          {hindrance.code === 'review-past' && <p>Send it back, so that this can be done in the draft.</p>}
         </li>
       ))}
     </ul>
@@ -84,6 +80,7 @@ function Approve({ procedure, version, file, inForce, hinders, today, written }:
       people,
       on,
       reviewOn,
+      today: todayNow(),
       ...(replaced ? { replaced } : {}),
     });
     await book.write(acts);
@@ -92,7 +89,7 @@ function Approve({ procedure, version, file, inForce, hinders, today, written }:
   return (
     <section aria-labelledby="approve-title">
       <h3 id="approve-title">Approve it</h3>
-      <Hinders file={file} hinders={hinders} />
+      <Hinders file={file} hinders={hinders} today={today} />
       {members.length === 0 ? (
         <p className="quiet">Whoever sent it cannot approve it, and nobody else is in the staff list.</p>
       ) : (

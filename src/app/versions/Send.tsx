@@ -5,7 +5,7 @@ import { Button } from 'react-aria-components';
 import { Link, useLocation } from 'wouter';
 import { hashOfText } from '../../journal/hash.ts';
 import { freeSlug, nextVersion } from '../../versions/naming.ts';
-import { type Hindrance, hindrances } from '../../versions/sending.ts';
+import { type Hindrance, type HindranceCode, hindrances } from '../../versions/sending.ts';
 import { memberText } from '../../versions/staff.ts';
 import type { Checked } from '../compose/checked.ts';
 import type { Editing } from '../compose/editing.ts';
@@ -18,12 +18,13 @@ import { membersOf, NotListed, Who } from '../journal/Who.tsx';
 import { limitsFor } from '../model/findings.ts';
 import { Ticks } from '../parts/Choices.tsx';
 import { Confirm } from '../parts/Confirm.tsx';
-import { words } from '../words.ts';
+import { today } from '../today.ts';
 import { fileIn } from './files.ts';
 import { HINDERS, STAGE_NAMES } from './labels.ts';
 import { lineageOf, setLineage } from './lineage.ts';
 import { sending, versionNamed, versionPath, versionsOf } from './model.ts';
 import { Opening } from './Opening.tsx';
+import { Told } from './Told.tsx';
 
 /** A draft is a file as well, and can be carried to the device that may send it. */
 const ELSEWHERE = 'What you write here can be saved as a file, and sent from such a device.';
@@ -31,6 +32,27 @@ const ELSEWHERE = 'What you write here can be saved as a file, and sent from suc
 interface SendProps extends Editing {
   readonly id: string;
   readonly checked: Checked;
+}
+
+/** Where each is mended. */
+function Ways({ id, code }: { readonly id: string; readonly code: HindranceCode }) {
+  if (code === 'to-mend' || code === 'not-finished')
+    return (
+      <Link href={`/write/${id}/steps`} className="button">
+        Go to the steps
+      </Link>
+    );
+  if (code !== 'to-accept' && code !== 'review-past') return null;
+  return (
+    <span className="actions">
+      <Link href={`/write/${id}/steps`} className="button">
+        Mend in the steps
+      </Link>
+      <Link href={`/write/${id}/rules`} className="button">
+        {code === 'to-accept' ? 'Accept in writing' : 'Accept anew'}
+      </Link>
+    </span>
+  );
 }
 
 function Hinders({
@@ -46,31 +68,11 @@ function Hinders({
     <div className="hinders">
       <h3>It cannot be sent yet</h3>
       <ul className="plain">
-        {all.map(({ code, findings }) => (
-          <li key={code} className="stated">
-            <p>{HINDERS[code]}</p>
-            {findings.length > 0 && (
-              <ul lang={words.language}>
-                {[...new Set(findings.map((one) => words.finding(draft, one).title))].map((title) => (
-                  <li key={title}>{title}</li>
-                ))}
-              </ul>
-            )}
-            {(code === 'to-mend' || code === 'not-finished') && (
-              <Link href={`/write/${id}/steps`} className="button">
-                Go to the steps
-              </Link>
-            )}
-            {code === 'to-accept' && (
-              <span className="actions">
-                <Link href={`/write/${id}/steps`} className="button">
-                  Mend in the steps
-                </Link>
-                <Link href={`/write/${id}/rules`} className="button">
-                  Accept in writing
-                </Link>
-              </span>
-            )}
+        {all.map((hindrance) => (
+          <li key={hindrance.code} className="stated">
+            <p>{HINDERS[hindrance.code]}</p>
+            <Told file={draft} hindrance={hindrance} today={today()} />
+            <Ways id={id} code={hindrance.code} />
           </li>
         ))}
       </ul>
@@ -166,13 +168,13 @@ function useHindrances(draft: SendProps['draft'], checked: Checked, procedure: s
   const state = useBook();
   const text = useMemo(() => textOf(draft), [draft]);
   const found = foundIn(checked);
-  const { title, version } = draft;
+  const { title, version, accepted } = draft;
   const { current, complete, judged, diagnostics = [] } = checked;
   const unreadable = current && complete && !judged && diagnostics.length > 0;
   // Without steps no check ever runs: nobody is to wait for one.
   const broken = unreadable || draft.steps.length === 0;
-  const toSend = { title, version, text, content: hashOfText(text), checked: found, broken };
-  return { text, found, all: hindrances(toSend, versionNamed(state, procedure, version)) };
+  const toSend = { title, version, text, content: hashOfText(text), accepted, checked: found, broken };
+  return { text, found, all: hindrances(toSend, versionNamed(state, procedure, version), today()) };
 }
 
 export function Send({ id, draft, edit, checked }: SendProps) {
@@ -188,7 +190,8 @@ export function Send({ id, draft, edit, checked }: SendProps) {
   const missing = by === '' ? 'Choose who sends it.' : nobody;
   const names = people.map((one) => memberText(staff, one)).join(' and ');
   const write = async (): Promise<void> => {
-    await book.write(sending({ procedure, version: draft.version, text, by, to: people }));
+    const { version, accepted } = draft;
+    await book.write(sending({ procedure, version, text, by, to: people, accepted, today: today() }));
     setLineage(id, procedure);
     go(versionPath(procedure, draft.version));
   };

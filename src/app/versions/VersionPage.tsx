@@ -205,16 +205,18 @@ function hindersIn(
   file: Procedure,
   text: string,
   { result }: Progress,
+  today: string,
 ): readonly Hindrance[] {
   const { judged, complete = false } = result ?? {};
   const choice = choiceFrom(null, file.agents);
   const findings = shownFor(judged?.findings ?? [], choice).map(({ finding }) => finding);
   const checked = judged && complete ? { findings, limits: limitsFor(judged.limits, choice) } : undefined;
-  const { title } = file;
+  const { title, accepted } = file;
   const broken = result !== undefined && complete && !judged;
   return hindrances(
-    { title, version: version.version, text, content: version.content, checked, broken },
+    { title, version: version.version, text, content: version.content, accepted, checked, broken },
     undefined,
+    today,
   );
 }
 
@@ -280,7 +282,7 @@ function Version(props: VersionProps & { readonly today: string }) {
           version={version}
           file={file}
           inForce={force}
-          hinders={hindersIn(known, file, text, progress)}
+          hinders={hindersIn(known, file, text, progress, today)}
           today={today}
           written={setDone}
         />

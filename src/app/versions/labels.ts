@@ -18,6 +18,8 @@ export const HINDERS: Readonly<Record<HindranceCode, string>> = {
     'The check could not work this draft out exactly, so nobody can say what it leaves open. Make it simpler.',
   'to-mend': 'These errors must be mended. They cannot be accepted:',
   'to-accept': 'These errors must be mended, or accepted in writing on the page “Rules”:',
+  'review-past':
+    'The day has passed on which these were to be looked at again, so they count as not accepted. Each is to be accepted anew on the page “Rules”, by a role and with a new day, or its step mended:',
   'no-title': 'It has no title.',
   'no-version': 'It needs the name of a version, of 32 characters at most.',
   'version-taken':

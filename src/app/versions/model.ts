@@ -3,6 +3,7 @@
 import type { Acceptance, Procedure } from '../../domain/procedure.ts';
 import { hashOfText } from '../../journal/hash.ts';
 import { type ProcedureVersion, versionInForce } from '../../journal/views/versions.ts';
+import { overdueIn } from '../../versions/sending.ts';
 import type { BookState, ToWrite, Writing } from '../journal/book.ts';
 import type { Approval } from '../library.ts';
 import { STAGE_NAMES } from './labels.ts';
@@ -94,10 +95,14 @@ export interface Sending {
   readonly text: string;
   readonly by: string;
   readonly to: readonly string[];
+  /** What the text accepts in writing. */
+  readonly accepted: readonly Acceptance[];
+  /** The day on which it is pressed: a page may stay open over night. */
+  readonly today: string;
 }
 
 /** A draft and its going to review, in one. */
-export function sending({ procedure, version, text, by, to }: Sending): Writing {
+export function sending({ procedure, version, text, by, to, accepted, today }: Sending): Writing {
   const of = { procedure, version, content: hashOfText(text) };
   return {
     by,
@@ -105,7 +110,9 @@ export function sending({ procedure, version, text, by, to }: Sending): Writing 
       { kind: 'procedure.drafted', body: { ...of, text } },
       { kind: 'procedure.sent-for-review', body: { ...of, to: [...to] } },
     ],
-    fits: (state) => !['approved', 'retired'].includes(versionNamed(state, procedure, version)?.stage ?? ''),
+    fits: (state) =>
+      overdueIn(accepted, today).length === 0 &&
+      !['approved', 'retired'].includes(versionNamed(state, procedure, version)?.stage ?? ''),
   };
 }
 
@@ -117,12 +124,15 @@ export interface Approving {
   readonly people: readonly string[];
   readonly on: string;
   readonly reviewOn: string;
+  /** The day on which it is pressed: a page may stay open over night. */
+  readonly today: string;
   /** The version in force before, where it is retired with it. */
   readonly replaced?: ProcedureVersion;
 }
 
 /** The departures that come with it, the approval, and the end of the version before. */
-export function approving({ procedure, version, file, people, on, reviewOn, replaced }: Approving): Writing {
+export function approving(approval: Approving): Writing {
+  const { procedure, version, file, people, on, reviewOn, replaced, today } = approval;
   const of = ofVersion(procedure, version);
   const [by = ''] = people;
   return {
@@ -140,6 +150,7 @@ export function approving({ procedure, version, file, people, on, reviewOn, repl
         : []),
     ],
     fits: (state) =>
+      overdueIn(file.accepted, today).length === 0 &&
       asShown(procedure, version)(state) &&
       (replaced === undefined || versionInForce(state.versions, procedure)?.version === replaced.version),
   };

@@ -21,6 +21,7 @@ export const EN: CliLabels = {
   others: (noRoute, count) => `${noRoute} to ${counted(count, 'other protected surface')}`,
   more: 'More of any: doffline explain FILE CODE-OR-SURFACE',
   start: 'start',
+  file: 'file',
   step: (number) => `step ${number}`,
   accepted: 'accepted',
   checkedAgainst: (agent) => `Checked against ${withArticle(agent)}.`,

@@ -20,6 +20,7 @@ export const ES: CliLabels = {
     `${noRoute} hasta ${counted(count, 'superficie protegida más', 'superficies protegidas más')}`,
   more: 'Para saber más: doffline explain FILE CODE-OR-SURFACE',
   start: 'inicio',
+  file: 'archivo',
   step: (number) => `paso ${number}`,
   accepted: 'aceptado',
   checkedAgainst: (agent) => `Comprobado para un ${agent}.`,

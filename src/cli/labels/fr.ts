@@ -22,6 +22,7 @@ export const FR: CliLabels = {
       : `${noRoute} vers ${count} autres surfaces protégées`,
   more: 'Pour en savoir plus : doffline explain FILE CODE-OR-SURFACE',
   start: 'départ',
+  file: 'fichier',
   step: (number) => `étape ${number}`,
   accepted: 'accepté',
   checkedAgainst: (agent) => `Vérifié pour un ${agent}.`,

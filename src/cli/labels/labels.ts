@@ -21,6 +21,8 @@ export interface CliLabels {
   readonly others: (noRoute: string, count: number) => string;
   readonly more: string;
   readonly start: string;
+  /** Of what is about no step but the file as a whole. */
+  readonly file: string;
   readonly step: (number: number) => string;
   readonly accepted: string;
   readonly checkedAgainst: (agent: string) => string;

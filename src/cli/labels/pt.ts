@@ -20,6 +20,7 @@ export const PT: CliLabels = {
     `${noRoute} até ${counted(count, 'outra superfície protegida', 'outras superfícies protegidas')}`,
   more: 'Para saber mais: doffline explain FILE CODE-OR-SURFACE',
   start: 'início',
+  file: 'arquivo',
   step: (number) => `etapa ${number}`,
   accepted: 'aceito',
   checkedAgainst: (agent) => `Verificado para um ${agent}.`,

@@ -5,6 +5,7 @@ import { PROBLEM_CODES, type ProblemCode } from '../../contacts/problem.ts';
 import type { SurfaceClass } from '../../contacts/plan.ts';
 import { evidence } from '../../evidence/index.ts';
 import { slipOf } from '../../domain/slips.ts';
+import { type AcceptanceTable, type AcceptanceTold, acceptanceSaid } from '../accepted.ts';
 import { readEvent } from '../events.ts';
 import { ruleOf } from '../figures.ts';
 import { barriersGiven, isWearer } from '../given.ts';
@@ -152,6 +153,33 @@ const coverage: Say = (told) => {
   };
 };
 
+const entryOf = ({ entry, where, by, date }: AcceptanceTold): string =>
+  `Entry ${entry} of what is accepted in writing, ${where === '' ? '' : `for ${where}, `}by ${by} on ${date},`;
+
+const ACCEPTANCES: AcceptanceTable = {
+  unmatched: (told) => ({
+    title: `Accepted in writing, but not found: ${told.what}`,
+    text: `${entryOf(told)} is about nothing that this check finds: it may be needed no more, or be meant for another step or surface. Take it out, or write where it holds.`,
+  }),
+  void: (told) => ({
+    title: `Cannot be accepted in writing: ${told.what}`,
+    text: `${entryOf(told)} accepts nothing: only a departure from published practice, a place left bare, or an item left on or open can be accepted. Mend what it is about, and take it out.`,
+  }),
+  overdue: (told) => ({
+    title: `Accepted in writing, but its day of review has passed: ${told.what}`,
+    text: `${entryOf(told)} was to be looked at again on ${told.review}. A version with it is not sent for review and not approved before it is accepted anew, by a role and with a new day of review, or the step is mended.`,
+  }),
+};
+
+const acceptance: Say = ({ finding, setting }) =>
+  acceptanceSaid(
+    ACCEPTANCES,
+    setting,
+    finding,
+    (one) => findingWords(setting, one).title,
+    (index) => stepReference(setting, index),
+  );
+
 const SAY: Readonly<Record<FindingKind, Say>> = {
   impossible,
   open,
@@ -160,6 +188,7 @@ const SAY: Readonly<Record<FindingKind, Say>> = {
   practice,
   variant,
   coverage,
+  acceptance,
 };
 
 /** The acceptance, where there is one. */

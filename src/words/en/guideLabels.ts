@@ -121,6 +121,12 @@ export const GUIDE_LABELS: GuideLabels = {
     full: 'Full screen',
     waits: 'Open the guide of this exit in another window of this browser: its line will be shown here.',
   },
+  overdue: {
+    says: (what, since) =>
+      `Accepted in writing, to be looked at again by ${since}, and that day has passed: ${what}. Ask an infection-prevention lead to look at it again.`,
+    note: (what, since) =>
+      `Begun knowingly with a departure accepted in writing whose day of review, ${since}, has passed: ${what}`,
+  },
   opening: {
     guide: 'The guide',
     looking: 'Looking for the exit …',

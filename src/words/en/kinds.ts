@@ -10,6 +10,7 @@ export const KIND_TITLES: Readonly<Record<FindingKind, string>> = {
   practice: 'Departs from published practice',
   variant: 'Worse if left out or moved',
   coverage: 'Left bare, open or on',
+  acceptance: 'Acceptance to look at again',
 };
 
 export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = { error: 'error', note: 'note' };

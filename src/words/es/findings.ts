@@ -1,6 +1,7 @@
 // Findings and routes in Spanish.
 import type { Phrase } from '../romance/grammar.ts';
 import { capital } from '../capital.ts';
+import type { AcceptanceTable, AcceptanceTold } from '../accepted.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
 import { agree, de, does, it, SPANISH, to } from './grammar.ts';
 
@@ -8,6 +9,24 @@ const { quoted } = SPANISH;
 
 const mayBe = (surface: Phrase): string =>
   `${surface.many ? 'pueden' : 'puede'} estar ${agree('contaminad', surface)}`;
+
+const entryOf = ({ entry, where, by, date }: AcceptanceTold): string =>
+  `La entrada ${entry} de lo aceptado por escrito${where === '' ? '' : `, para ${where}`}, por ${quoted(by)} el ${date},`;
+
+const ACCEPTANCES: AcceptanceTable = {
+  unmatched: (told) => ({
+    title: `Aceptado por escrito, pero no hallado: ${told.what}`,
+    text: `${entryOf(told)} no trata de nada de lo que halla esta comprobación: quizá ya no haga falta, o se refiera a otro paso o a otra superficie. Retírela, o indique dónde vale.`,
+  }),
+  void: (told) => ({
+    title: `No puede aceptarse por escrito: ${told.what}`,
+    text: `${entryOf(told)} no acepta nada: solo puede aceptarse que el procedimiento se aparte de una práctica publicada, deje un lugar descubierto o deje un artículo puesto o abierto. Corrija aquello de lo que trata y retírela.`,
+  }),
+  overdue: (told) => ({
+    title: `Aceptado por escrito, pero su fecha de revisión ha pasado: ${told.what}`,
+    text: `${entryOf(told)} debía revisarse el ${told.review}. Una versión que la contiene no se envía a revisión ni se aprueba hasta que se acepte de nuevo, por un cargo y con una nueva fecha de revisión, o se corrija el paso.`,
+  }),
+};
 
 export const FINDINGS: Findings = {
   also: (surfaces) => ` También alcanza: ${surfaces}.`,
@@ -60,6 +79,7 @@ export const FINDINGS: Findings = {
   }),
   accepted: (by, date, review, reason) =>
     ` Aceptado por escrito por ${quoted(by)} el ${date}, a revisar el ${review}: ${quoted(reason)}`,
+  acceptance: ACCEPTANCES,
 };
 
 export const ROUTES: Routes = {

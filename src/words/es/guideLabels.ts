@@ -129,6 +129,12 @@ export const GUIDE_LABELS: GuideLabels = {
     full: 'Pantalla completa',
     waits: 'Abra la guía de esta salida en otra ventana de este navegador: aquí se mostrará su línea.',
   },
+  overdue: {
+    says: (what, since) =>
+      `Aceptado por escrito, a revisar a más tardar el ${since}, y esa fecha ha pasado: ${what}. Pida a un responsable de prevención de infecciones que lo revise.`,
+    note: (what, since) =>
+      `Comenzado a sabiendas con algo aceptado por escrito cuya fecha de revisión, el ${since}, ha pasado: ${what}`,
+  },
   opening: {
     guide: 'La guía',
     looking: 'Buscando la salida …',

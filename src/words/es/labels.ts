@@ -29,6 +29,7 @@ export const LABELS: Labels = {
     practice: 'Se aparta de la práctica publicada',
     variant: 'Peor si se omite o se mueve',
     coverage: 'Queda descubierto, abierto o puesto',
+    acceptance: 'Aceptación por revisar',
   },
   statuses: {
     published: 'publicado',

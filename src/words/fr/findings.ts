@@ -1,6 +1,7 @@
 // Findings and routes in French.
 import type { Phrase } from '../romance/grammar.ts';
 import { capital } from '../capital.ts';
+import type { AcceptanceTable, AcceptanceTold } from '../accepted.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
 import { agree, de, does, is, it, to, FRENCH } from './grammar.ts';
 
@@ -8,6 +9,24 @@ const { quoted } = FRENCH;
 
 const mayBe = (surface: Phrase): string =>
   `${surface.many ? 'peuvent' : 'peut'} être ${agree('contaminé', surface)}`;
+
+const entryOf = ({ entry, where, by, date }: AcceptanceTold): string =>
+  `L'entrée ${entry} de ce qui est accepté par écrit${where === '' ? '' : `, pour ${where}`}, par ${quoted(by)} le ${date},`;
+
+const ACCEPTANCES: AcceptanceTable = {
+  unmatched: (told) => ({
+    title: `Accepté par écrit, mais non relevé : ${told.what}`,
+    text: `${entryOf(told)} ne porte sur rien de ce que relève cette vérification : elle n'est peut-être plus nécessaire, ou vise une autre étape ou une autre surface. Retirez-la, ou indiquez où elle vaut.`,
+  }),
+  void: (told) => ({
+    title: `Ne peut pas être accepté par écrit : ${told.what}`,
+    text: `${entryOf(told)} n'accepte rien : seuls peuvent être acceptés un écart à une pratique publiée, un endroit laissé découvert, ou un équipement laissé en place ou ouvert. Corrigez ce qu'elle vise, puis retirez-la.`,
+  }),
+  overdue: (told) => ({
+    title: `Accepté par écrit, mais la date de réexamen est passée : ${told.what}`,
+    text: `${entryOf(told)} devait être réexaminée le ${told.review}. Une version qui la contient n'est ni soumise à relecture ni approuvée tant qu'elle n'est pas acceptée à nouveau, par une fonction et avec une nouvelle date de réexamen, ou que l'étape n'est pas corrigée.`,
+  }),
+};
 
 export const FINDINGS: Findings = {
   also: (surfaces) => ` Atteint aussi : ${surfaces}.`,
@@ -56,6 +75,7 @@ export const FINDINGS: Findings = {
   }),
   accepted: (by, date, review, reason) =>
     ` Accepté par écrit par ${quoted(by)} le ${date}, à réexaminer le ${review} : ${quoted(reason)}`,
+  acceptance: ACCEPTANCES,
 };
 
 export const ROUTES: Routes = {

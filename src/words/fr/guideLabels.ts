@@ -132,6 +132,12 @@ export const GUIDE_LABELS: GuideLabels = {
     waits:
       'Ouvrez le guide de cette sortie dans une autre fenêtre de ce navigateur : sa ligne apparaîtra ici.',
   },
+  overdue: {
+    says: (what, since) =>
+      `Accepté par écrit, à réexaminer au plus tard le ${since}, et cette date est passée : ${what}. Demandez un nouvel examen à un responsable de la prévention des infections.`,
+    note: (what, since) =>
+      `Commencé en connaissance de cause avec un écart accepté par écrit dont la date de réexamen, le ${since}, est passée : ${what}`,
+  },
   opening: {
     guide: 'Le guide',
     looking: 'Recherche de la sortie …',

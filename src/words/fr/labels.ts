@@ -29,6 +29,7 @@ export const LABELS: Labels = {
     practice: 'Écart aux pratiques publiées',
     variant: 'Pire si omis ou déplacé',
     coverage: 'Laissé découvert, ouvert ou porté',
+    acceptance: 'Acceptation à réexaminer',
   },
   statuses: {
     published: 'publié',

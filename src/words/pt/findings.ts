@@ -1,6 +1,7 @@
 // Findings and routes in Portuguese.
 import type { Phrase } from '../romance/grammar.ts';
 import { capital } from '../capital.ts';
+import type { AcceptanceTable, AcceptanceTold } from '../accepted.ts';
 import type { Findings, Routes } from '../romance/tongue.ts';
 import { agree, de, does, is, it, to, within, PORTUGUESE } from './grammar.ts';
 
@@ -8,6 +9,24 @@ const { quoted } = PORTUGUESE;
 
 const mayBe = (surface: Phrase): string =>
   `${surface.many ? 'podem' : 'pode'} estar ${agree('contaminad', surface)}`;
+
+const entryOf = ({ entry, where, by, date }: AcceptanceTold): string =>
+  `A entrada ${entry} do que foi aceito por escrito${where === '' ? '' : `, para ${where}`}, por ${quoted(by)} em ${date},`;
+
+const ACCEPTANCES: AcceptanceTable = {
+  unmatched: (told) => ({
+    title: `Aceito por escrito, mas não achado: ${told.what}`,
+    text: `${entryOf(told)} não trata de nada do que esta verificação acha: talvez não seja mais necessária, ou se refira a outra etapa ou a outra superfície. Retire-a, ou indique onde vale.`,
+  }),
+  void: (told) => ({
+    title: `Não pode ser aceito por escrito: ${told.what}`,
+    text: `${entryOf(told)} não aceita nada: só pode ser aceito que o procedimento se afaste de uma prática publicada, deixe um lugar descoberto ou deixe um item vestido ou aberto. Corrija aquilo de que trata e retire-a.`,
+  }),
+  overdue: (told) => ({
+    title: `Aceito por escrito, mas a data de revisão já passou: ${told.what}`,
+    text: `${entryOf(told)} devia ser revista em ${told.review}. Uma versão que a contém não é enviada para revisão nem aprovada até que seja aceita de novo, por um cargo e com uma nova data de revisão, ou a etapa seja corrigida.`,
+  }),
+};
 
 export const FINDINGS: Findings = {
   also: (surfaces) => ` Alcança também: ${surfaces}.`,
@@ -60,6 +79,7 @@ export const FINDINGS: Findings = {
   }),
   accepted: (by, date, review, reason) =>
     ` Aceito por escrito por ${quoted(by)} em ${date}, a ser revisto em ${review}: ${quoted(reason)}`,
+  acceptance: ACCEPTANCES,
 };
 
 export const ROUTES: Routes = {

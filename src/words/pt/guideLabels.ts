@@ -128,6 +128,12 @@ export const GUIDE_LABELS: GuideLabels = {
     full: 'Tela cheia',
     waits: 'Abra o guia desta saída em outra janela deste navegador: sua linha aparecerá aqui.',
   },
+  overdue: {
+    says: (what, since) =>
+      `Aceito por escrito, a ser revisto até ${since}, e essa data já passou: ${what}. Peça a um responsável pela prevenção de infecções que o reveja.`,
+    note: (what, since) =>
+      `Iniciado com conhecimento de que algo aceito por escrito passou da data de revisão, ${since}: ${what}`,
+  },
   opening: {
     guide: 'O guia',
     looking: 'Procurando a saída …',

@@ -29,6 +29,7 @@ export const LABELS: Labels = {
     practice: 'Afasta-se da prática publicada',
     variant: 'Pior se omitido ou movido',
     coverage: 'Fica descoberto, aberto ou vestido',
+    acceptance: 'Aceitação a rever',
   },
   statuses: {
     published: 'publicado',

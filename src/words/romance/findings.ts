@@ -7,6 +7,7 @@ import { SIDES } from '../../domain/places.ts';
 import { PRODUCT_IDS } from '../../domain/products.ts';
 import { FIXTURE_KIND_IDS } from '../../domain/room.ts';
 import { slipOf } from '../../domain/slips.ts';
+import { acceptanceSaid } from '../accepted.ts';
 import { readEvent } from '../events.ts';
 import { ruleOf } from '../figures.ts';
 import { barriersGiven, isWearer, oneOf } from '../given.ts';
@@ -176,6 +177,14 @@ const SAY: Readonly<Record<FindingKind, (tongue: Tongue, setting: Setting, findi
     practice,
     variant,
     coverage,
+    acceptance: (tongue, setting, finding) =>
+      acceptanceSaid(
+        tongue.findings.acceptance,
+        setting,
+        finding,
+        (one) => findingWords(tongue, setting, one).title,
+        (index) => stepReference(tongue, setting, index).text,
+      ),
   };
 
 export function findingWords(tongue: Tongue, setting: Setting, finding: Finding): Explained {

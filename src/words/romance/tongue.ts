@@ -21,6 +21,7 @@ import type { Contact, StartReason } from '../contact.ts';
 import type { FigureGroup } from '../figures.ts';
 import type { Hands } from '../gloved.ts';
 import type { GuideWords } from '../guide.ts';
+import type { AcceptanceTable } from '../accepted.ts';
 import type { AroundTable } from '../aroundWords.ts';
 import type { OrderTable } from '../orderWords.ts';
 import type { Explained, WrongAndMend } from '../words.ts';
@@ -153,6 +154,7 @@ export interface Findings {
   readonly leftOpen: (item: Phrase, who: Phrase) => Explained;
   readonly bare: (surface: Phrase, who: Phrase, onPurpose: boolean) => Explained;
   readonly accepted: (by: string, date: string, review: string, reason: string) => string;
+  readonly acceptance: AcceptanceTable;
 }
 
 export interface Told {

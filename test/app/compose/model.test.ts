@@ -293,8 +293,8 @@ describe('what stands around the steps', () => {
     const left = findingsOf(signed);
     expect(acceptables(signed, left)).toEqual([]);
     // Each is about something that was found.
-    expect(signed.accepted.filter((one) => isUnmatched(one, left))).toEqual([]);
-    expect(signed.accepted.filter((one) => isUnmatched(one, []))).toEqual(signed.accepted);
+    expect(signed.accepted.filter((one) => isUnmatched(one, signed, left))).toEqual([]);
+    expect(signed.accepted.filter((one) => isUnmatched(one, signed, []))).toEqual(signed.accepted);
   });
 });
 

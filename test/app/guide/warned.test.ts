@@ -1,8 +1,11 @@
 // What speaks against beginning an exit, as it is filled in; and that an exit for real does not begin with it unknowingly.
 import { describe, expect, test } from 'vitest';
 import { warningsOf } from '../../../src/app/guide/screens/warned.ts';
+import type { Acceptance } from '../../../src/domain/procedure.ts';
 import type { ExitHead } from '../../../src/app/guide/log/exits.ts';
 import { begin, scriptOf } from '../../../src/guide/index.ts';
+import { freeText } from '../../../src/journal/kinds/values.ts';
+import { LANGUAGES, wordsFor } from '../../../src/words/index.ts';
 import { APPROVAL, NOON, OBSERVER, PEOPLE, setupOf, SMALL } from '../../guide/support.ts';
 import { person, step } from '../../support/procedure.ts';
 
@@ -25,7 +28,15 @@ const HEAD: ExitHead = {
   ended: null,
 };
 const staff = { 'p-wea1': { person: 'p-wea1', role: 'nurse', initials: 'AB' } };
-const asked = { wearer: ' ab', assistant: '', procedure: SMALL, staff, exits: [] };
+const asked = {
+  wearer: ' ab',
+  assistant: '',
+  procedure: SMALL,
+  staff,
+  exits: [],
+  today: '2026-11-25',
+  words: wordsFor('en'),
+};
 
 describe('what is warned of', () => {
   test('steps that need an assistant, by their numbers, until one is named', () => {
@@ -45,6 +56,58 @@ describe('what is warned of', () => {
     expect(others).toEqual([]);
     expect(warningsOf({ ...asked, exits: [{ ...HEAD, ended: 'finished' }] })).toEqual([]);
     expect(warningsOf({ ...asked, wearer: 'GH', exits: [HEAD] })).toEqual([]);
+  });
+});
+
+describe('what the version accepts past its day of review', () => {
+  const accepted = (review: string, more: Partial<Acceptance> = {}): Acceptance => ({
+    finding: 'practice.shield-by-rear-strap',
+    reason: 'The straps of this model break (invented).',
+    by: 'infection-prevention lead',
+    date: '2026-01-01',
+    review,
+    ...more,
+  });
+  const [first] = SMALL.steps;
+  const with_ = (...all: readonly Acceptance[]) => ({ ...asked, procedure: { ...SMALL, accepted: all } });
+
+  test('is told with what and since when, the longest overdue first, once each; not on the day itself', () => {
+    const told = warningsOf(
+      with_(
+        accepted('2026-11-24'),
+        accepted('2026-05-01', { step: first!.id }),
+        accepted('2026-05-01', { step: first!.id }),
+        accepted('2026-11-25', { finding: 'practice.lower-strap-first' }),
+      ),
+    );
+    expect(told.map(({ warned }) => warned)).toEqual(['departure-overdue', 'departure-overdue']);
+    expect(told[0]?.says).toContain('2026-05-01');
+    expect(told[0]?.says).toContain('step 1');
+    expect(told[1]?.says).toContain('2026-11-24');
+    expect(warningsOf(with_(accepted('2026-11-25')))).toEqual([]);
+  });
+
+  test.each(LANGUAGES)('%s: is recorded in words that the journal takes and that name nobody', (language) => {
+    const words = wordsFor(language);
+    const [told] = warningsOf({ ...with_(accepted('2026-05-01')), words });
+    expect(told?.language).toBe(language);
+    expect(freeText.safeParse(told?.note).success).toBe(true);
+    expect(told?.note).toContain('2026-05-01');
+    expect(told?.note).not.toContain('infection-prevention lead');
+    expect(told?.note).not.toBe(told?.says);
+  });
+
+  test('does not keep an exit for real from beginning', () => {
+    const procedure = { ...SMALL, accepted: [accepted('2026-05-01')] };
+    const real = { is: 'exit', approval: APPROVAL } as const;
+    const [told] = warningsOf({ ...asked, procedure });
+    const knowingly = [{ warned: told!.warned, text: told!.note }];
+    const occasion = { exit: 'x1', room: 'room-1', at: NOON, by: OBSERVER, knowingly };
+    const begun = begin(scriptOf(setupOf(procedure)), PEOPLE, real, occasion);
+    expect(begun.ok && begun.state.saving[1]).toMatchObject({
+      kind: 'note.added',
+      body: { about: 'exit', id: 'x1', text: told!.note },
+    });
   });
 });
 

@@ -24,7 +24,8 @@ import { hashOf, rowsOf } from '../../../src/app/languages/rows.ts';
 const { procedure: file } = readProcedure(readFileSync('procedures/larkmoor-suit-doffing-v2.yaml', 'utf8'));
 if (!file) throw new Error('the invented procedure has errors');
 const [LEAD, NURSE] = ['p-lead', 'p-nurse'];
-const DAYS = { on: '2026-11-25', reviewOn: '2027-11-25' } as const;
+const TODAY = '2026-11-25';
+const DAYS = { on: TODAY, reviewOn: '2027-11-25', today: TODAY } as const;
 
 const textOf = (version: string): string => printProcedure({ ...file, version });
 const fresh = (): Book =>
@@ -39,7 +40,17 @@ let store = memoryStore();
 const STORE = () => store;
 
 const send = async (book: Book, version: string, text = textOf(version)): Promise<unknown> =>
-  book.write(sending({ procedure: 'suit', version, text, by: LEAD, to: [NURSE] }));
+  book.write(
+    sending({
+      procedure: 'suit',
+      version,
+      text,
+      by: LEAD,
+      to: [NURSE],
+      accepted: file.accepted,
+      today: TODAY,
+    }),
+  );
 const at = (book: Book, version: string) => {
   const found = versionNamed(book.state(), 'suit', version);
   if (!found) throw new Error(`no version ${version}`);
@@ -110,6 +121,22 @@ describe('a version', () => {
     await send(one, '2', textOf('2b'));
     await expect(one.write(approving(shown))).rejects.toBeInstanceOf(NoLonger);
     expect(at(one, '2').stage).toBe('review');
+  });
+
+  test('is neither sent nor approved with what is accepted past its day of review, as when the page stood open over night', async () => {
+    const one = await book();
+    const [accepted] = file.accepted;
+    const later = `${Number(accepted!.review.slice(0, 4)) + 1}-01-01`;
+    const to = { procedure: 'suit', version: '1', text: textOf('1'), by: LEAD, to: [NURSE] };
+    const late = sending({ ...to, accepted: file.accepted, today: later });
+    await expect(one.write(late)).rejects.toBeInstanceOf(NoLonger);
+    expect(versionNamed(one.state(), 'suit', '1')).toBeUndefined();
+    await one.write(sending({ ...to, accepted: file.accepted, today: accepted!.review }));
+    const shown = { procedure: 'suit', version: at(one, '1'), file, people: [NURSE], ...DAYS };
+    await expect(one.write(approving({ ...shown, today: later }))).rejects.toBeInstanceOf(NoLonger);
+    expect(at(one, '1').stage).toBe('review');
+    await one.write(approving({ ...shown, today: accepted!.review }));
+    expect(at(one, '1').stage).toBe('approved');
   });
 
   test('of a name like any other object’s is no trap', async () => {

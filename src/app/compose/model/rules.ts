@@ -93,6 +93,16 @@ export const accept = (procedure: Procedure, acceptance: Acceptance): Procedure 
   accepted: [...procedure.accepted, acceptance],
 });
 
+/** The same departure, accepted anew. */
+export const renew = (
+  procedure: Procedure,
+  index: number,
+  said: Pick<Acceptance, 'reason' | 'by' | 'date' | 'review'>,
+): Procedure => ({
+  ...procedure,
+  accepted: procedure.accepted.map((one, at) => (at === index ? { ...one, ...said } : one)),
+});
+
 export const withdraw = (procedure: Procedure, index: number): Procedure => ({
   ...procedure,
   accepted: procedure.accepted.filter((_, at) => at !== index),

@@ -9,6 +9,7 @@ import type { StaffState } from '../../../versions/staff.ts';
 import { book, useBook } from '../../journal/useBook.ts';
 import { OneOf } from '../../parts/Choices.tsx';
 import { StaysHere } from '../../sync/StaysHere.tsx';
+import { today } from '../../today.ts';
 import { words } from '../../words.ts';
 import { keeper, replayed, startExit, type Started } from '../shell/rooms.ts';
 import { type Choice, useChoices } from './choices.ts';
@@ -147,7 +148,7 @@ export function StartForm({ chosen, after }: StartFormProps) {
   const choice = choices.find((one) => one.id === id) ?? choices[0];
   const exits = useExits() ?? [];
   const procedure = choice && readProcedure(choice.text, choice.fileName).procedure;
-  const warnings = warningsOf({ ...filled, procedure, staff, exits });
+  const warnings = warningsOf({ ...filled, procedure, staff, exits, today: today(), words });
   const set = (part: Partial<Filled>): void => fill({ ...filled, ...part });
 
   const begin = async (): Promise<void> => {

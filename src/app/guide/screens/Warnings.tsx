@@ -16,10 +16,11 @@ interface WarningsProps {
 export function Warnings({ warnings, known, set, asks }: WarningsProps) {
   return (
     <section aria-live="polite" aria-label={WARNINGS.title}>
-      {warnings.map(({ says, note, exit }) => (
+      {warnings.map(({ says, note, exit, language }) => (
         <div key={note} className="g-warned">
           <p>
-            <b>{says}</b> {exit !== undefined && <Link href={`/guide/${exit}`}>{WARNINGS.goTo}</Link>}
+            <b lang={language}>{says}</b>{' '}
+            {exit !== undefined && <Link href={`/guide/${exit}`}>{WARNINGS.goTo}</Link>}
           </p>
           {asks && (
             <Tick

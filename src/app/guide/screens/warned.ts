@@ -1,8 +1,10 @@
-// What speaks against beginning as it is filled in: steps that need an assistant while none is named, and a wearer who stands in an
-// exit that has not ended. Pure: staff and exits come in.
+// What speaks against beginning as it is filled in: steps that need an assistant while none is named, a wearer who stands in an exit
+// that has not ended, and what the version accepts in writing past its day of review. Pure: staff, exits, today and words come in.
 import { assistedSteps, type Occasion } from '../../../guide/index.ts';
 import type { Procedure } from '../../../domain/procedure.ts';
+import { overdueIn } from '../../../versions/sending.ts';
 import type { StaffState } from '../../../versions/staff.ts';
+import type { Words } from '../../../words/index.ts';
 import { roomName } from '../../logbook/model.ts';
 import { momentText } from '../../parts/moment.ts';
 import { type ExitHead, openExits } from '../log/exits.ts';
@@ -17,6 +19,8 @@ export interface Warned {
   readonly note: string;
   /** The other exit. */
   readonly exit?: string;
+  /** Language of what is said, where it is not the page's. */
+  readonly language?: string;
 }
 
 interface Asked {
@@ -25,6 +29,8 @@ interface Asked {
   readonly procedure: Procedure | undefined;
   readonly staff: StaffState;
   readonly exits: readonly ExitHead[];
+  readonly today: string;
+  readonly words: Pick<Words, 'guide' | 'compare' | 'language'>;
 }
 
 function assistantLacks({ assistant, procedure }: Asked): readonly Warned[] {
@@ -55,7 +61,25 @@ function wearerElsewhere({ wearer, staff, exits }: Asked): readonly Warned[] {
     }));
 }
 
+/** Each once, the longest overdue first. The exit begins all the same: in a night nobody is there to accept it anew. */
+function overdueDepartures({ procedure, today, words }: Asked): readonly Warned[] {
+  const { says, note } = words.guide.labels.overdue;
+  const found = new Map<string, Warned>();
+  for (const one of procedure ? overdueIn(procedure.accepted, today) : []) {
+    const what = words.compare.departure(procedure!, one);
+    const warned: Warned = {
+      warned: 'departure-overdue',
+      says: says(what, one.review),
+      note: note(what, one.review),
+      language: words.language,
+    };
+    found.set(warned.note, warned);
+  }
+  return [...found.values()];
+}
+
 export const warningsOf = (asked: Asked): readonly Warned[] => [
   ...assistantLacks(asked),
   ...wearerElsewhere(asked),
+  ...overdueDepartures(asked),
 ];
