@@ -65,7 +65,7 @@ export const CATALOGUE = {
   'missing-key': error('"{name}" is missing.', 'Write a line "{name}: ...".', ALLOWED),
   'empty-value': error('Nothing is written here.', 'Write {expected}, or remove the line.'),
   'too-long': error(
-    'This is {length} characters long, and at most {limit} are taken here.',
+    '"{name}" is {length} characters long, and at most {limit} are taken here.',
     'Shorten it by {over}.',
   ),
   'several-lines': error('This runs over several lines.', 'Write it on one line.'),

@@ -131,17 +131,21 @@ function reportedBefore(root: Plain, path: Path): boolean {
   return Object.hasOwn(holder, last) && Reflect.get(holder, last) === undefined;
 }
 
-const lengthOf = (value: Plain, { maximum }: Pick<z.core.$ZodIssueTooBig, 'maximum'>): DiagnosticParams => {
+const lengthOf = (
+  name: string,
+  value: Plain,
+  { maximum }: Pick<z.core.$ZodIssueTooBig, 'maximum'>,
+): DiagnosticParams => {
   const length = typeof value === 'string' ? value.trim().length : 0;
   const limit = Number(maximum);
-  return { length, limit, over: length - limit };
+  return { name, length, limit, over: length - limit };
 };
 
 /** A key that is no name, or too long for one. */
 function reportNamed(path: Path, issues: readonly Issue[], { report }: Reading): void {
   const name = String(path.at(-1));
   const long = issues.find((one) => one.code === 'too_big');
-  if (long) report.key(path, 'too-long', lengthOf(name, long));
+  if (long) report.key(path, 'too-long', lengthOf(name.slice(0, 80), name, long));
   else report.key(path, 'bad-name', { name: name.slice(0, 80) });
 }
 
@@ -153,7 +157,8 @@ function reportIssue(issue: Issue, reading: Reading): void {
   else if (issue.code === 'unrecognized_keys') reportKeys(path, issue.keys, reading);
   else if (issue.code === 'invalid_union') reportUnion(path, issue, reading);
   else if (issue.code === 'invalid_type') reportKind(path, issue.expected, [], reading);
-  else if (issue.code === 'too_big') reading.report.value(path, 'too-long', lengthOf(value, issue));
+  else if (issue.code === 'too_big')
+    reading.report.value(path, 'too-long', lengthOf(String(path.at(-1)), value, issue));
   else if (issue.code === 'invalid_key') reportNamed(path, issue.issues, reading);
   else if (issue.code === 'too_small' || issue.message === 'empty-value') {
     const expected = issue.code === 'too_small' && issue.origin === 'array' ? 'at least one entry' : 'text';

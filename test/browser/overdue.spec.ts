@@ -120,7 +120,7 @@ test('a title that is too long is told as it is typed; nothing is cut off, and n
   await expect(title).toHaveAttribute('aria-invalid', 'true');
   await expect(page.getByText('4800 too many: at most 200 characters are taken here.')).toBeVisible();
   await expect(
-    page.getByText('This is 5000 characters long, and at most 200 are taken here. Shorten it by 4800.'),
+    page.getByText('"title" is 5000 characters long, and at most 200 are taken here. Shorten it by 4800.'),
   ).toBeVisible();
   expect(await sideways(page)).toBe(0);
   expect(await violationsOf(page)).toEqual([]);

@@ -81,7 +81,7 @@ describe.each(FIELDS)('%s', (path, longest) => {
       expect(others).toEqual([]);
       expect(one).toMatchObject({
         code: 'too-long',
-        params: { length, limit: longest, over: length - longest },
+        params: { name: path.split('.').at(-1), length, limit: longest, over: length - longest },
       });
       expect(one?.text.length).toBeLessThanOrEqual(80);
       expect(holds(long)).toBe(false);
