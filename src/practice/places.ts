@@ -92,6 +92,9 @@ function offWithThePatient(reading: Reading): readonly Found[] {
   });
 }
 
+/** Sources do not say where the feet stand for these, which come last, once the shoes are wiped. */
+const LAST: readonly ItemGroup[] = ['glove', 'face-cover'];
+
 /** Taken off by a wearer who has stepped over the line with it. */
 function offBeyondTheLine(reading: Reading): readonly Found[] {
   const clean = reading.procedure.zones.filter((zone) => zone.side === 'clean').map((zone) => zone.id);
@@ -100,7 +103,7 @@ function offBeyondTheLine(reading: Reading): readonly Found[] {
   return reading.asked.flatMap((moment) => {
     const [item] = moment.step.action === 'remove' ? moment.step.items : [];
     const beyond = clean.includes(bodyIn(moment.before, moment.owner).zone);
-    if (!item || !beyond || !people.includes(moment.owner)) return [];
+    if (!item || !beyond || LAST.includes(groupOf(item)) || !people.includes(moment.owner)) return [];
     return [{ step: moment.index, params: { person: moment.owner, item } }];
   });
 }
@@ -131,7 +134,7 @@ export const PLACES_TOUCHED: readonly Rule[] = [
     id: 'practice.stays-until-all-off',
     kinds: DOFFING,
     looksAt:
-      'A wearer in two pairs of gloves who takes anything off on the clean side. A room without a clean side is not asked.',
+      'A wearer in two pairs of gloves who takes anything but gloves, mask or respirator off on the clean side. Of those, which come last, the sources that were read do not say where the feet stand once the shoes are wiped. A room without a clean side is not asked.',
     find: offBeyondTheLine,
   },
   {

@@ -11,6 +11,17 @@ const shoeCovers = changed(
   { items: ['shoe-covers'] },
 );
 
+/** A shield with no mask or hood beneath it. */
+const shieldAlone = without(
+  withPerson(RESPIRATOR_GOWN, 'wearer', {
+    wears: ['boot-covers', 'inner-gloves', 'gown', 'face-shield', 'apron', 'outer-gloves'],
+  }),
+  'hood-off',
+  'rub-hood',
+  'n95-off',
+  'rub-n95',
+);
+
 export const ORDER_CASES: readonly Case[] = [
   {
     rule: 'practice.off-in-doffing-area',
@@ -27,13 +38,15 @@ export const ORDER_CASES: readonly Case[] = [
   {
     rule: 'practice.stays-until-all-off',
     source: 'dubose-2018',
-    broken: 'the inner gloves come off beyond the line',
+    broken: 'the shield comes off beyond the line',
     procedure: inserted(
-      without(RESPIRATOR_GOWN, 'go'),
+      without(shieldAlone, 'shield-off', 'rub-shield', 'go'),
       'inner-off',
       step('early', 'move', { zone: 'corridor' }),
+      off('shield-off', 'face-shield'),
+      rub('rub-shield'),
     ),
-    at: 'inner-off',
+    at: 'shield-off',
   },
   {
     rule: 'practice.respirator-last-of-face',
