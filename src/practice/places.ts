@@ -1,8 +1,9 @@
 // Places: which chair, whether shoes are wiped, and what a step touches outright. Sources: training module (pages 10,
 // 14 and 18), everyday sequence (fronts), observer module (page 21: the reach for the face).
 import { bodyIn } from '../contacts/scene.ts';
-import type { ItemGroup, PartId } from '../domain/items.ts';
+import type { ItemGroup, ItemId, PartId } from '../domain/items.ts';
 import { type Place, SIDES } from '../domain/places.ts';
+import type { ZoneSide } from '../domain/room.ts';
 import type { PracticeRuleId } from '../evidence/index.ts';
 import { DOFFING, type Found, type Rule } from './departure.ts';
 import { groupOf, inTwoPairs, type Moment, type Reading, takenOff } from './reading.ts';
@@ -80,15 +81,15 @@ const touchesFront = (reading: Reading, groups: readonly ItemGroup[]): readonly 
     return FRONTS.includes(step.part ?? 'front') ? [{ step: index, params: { person, item } }] : [];
   });
 
-/** Taken off while still on the patient's side. */
-function offWithThePatient(reading: Reading): readonly Found[] {
-  const patient = reading.procedure.zones.filter((zone) => zone.side === 'patient').map((zone) => zone.id);
+/** What the people asked about, all in two pairs of gloves, take off while they stand on this side. */
+function offOn(reading: Reading, side: ZoneSide, isAsked: (person: string, item: ItemId) => boolean) {
+  const zones = reading.procedure.zones.filter((zone) => zone.side === side).map((zone) => zone.id);
   const people = inTwoPairs(reading);
-  return reading.asked.flatMap((moment) => {
-    const [item] = moment.step.action === 'remove' ? moment.step.items : [];
-    const there = patient.includes(bodyIn(moment.before, moment.owner).zone);
-    if (!item || !there || !people.includes(moment.owner)) return [];
-    return [{ step: moment.index, params: { person: moment.owner, item } }];
+  return reading.asked.flatMap(({ index, step, owner: person, before }): readonly Found[] => {
+    const [item] = step.action === 'remove' ? step.items : [];
+    const there = zones.includes(bodyIn(before, person).zone);
+    if (!item || !there || !people.includes(person) || !isAsked(person, item)) return [];
+    return [{ step: index, params: { person, item } }];
   });
 }
 
@@ -97,15 +98,8 @@ const LAST: readonly ItemGroup[] = ['glove', 'face-cover'];
 
 /** Taken off by a wearer who has stepped over the line with it. */
 function offBeyondTheLine(reading: Reading): readonly Found[] {
-  const clean = reading.procedure.zones.filter((zone) => zone.side === 'clean').map((zone) => zone.id);
   const wearers = reading.procedure.people.filter(({ role }) => role === 'wearer').map(({ id }) => id);
-  const people = inTwoPairs(reading).filter((person) => wearers.includes(person));
-  return reading.asked.flatMap((moment) => {
-    const [item] = moment.step.action === 'remove' ? moment.step.items : [];
-    const beyond = clean.includes(bodyIn(moment.before, moment.owner).zone);
-    if (!item || !beyond || LAST.includes(groupOf(item)) || !people.includes(moment.owner)) return [];
-    return [{ step: moment.index, params: { person: moment.owner, item } }];
-  });
+  return offOn(reading, 'clean', (person, item) => wearers.includes(person) && !LAST.includes(groupOf(item)));
 }
 
 const front = (id: PracticeRuleId, groups: readonly ItemGroup[], what: string): Rule => ({
@@ -128,7 +122,7 @@ export const PLACES_TOUCHED: readonly Rule[] = [
     id: 'practice.off-in-doffing-area',
     kinds: DOFFING,
     looksAt: 'Somebody in two pairs of gloves who takes anything off while still on the patient’s side.',
-    find: offWithThePatient,
+    find: (reading) => offOn(reading, 'patient', () => true),
   },
   {
     id: 'practice.stays-until-all-off',
