@@ -3,6 +3,7 @@
 import { type ReactNode, useId, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Labelled } from '../parts/Labelled.tsx';
+import { Wrong } from '../parts/Wrong.tsx';
 
 interface FieldProps {
   readonly label: string;
@@ -85,9 +86,7 @@ export function Form({ title, level = 2, press, missing, send, onTry, children }
     >
       <Heading id={id}>{title}</Heading>
       <div className="fields lined roomy">{typeof children === 'function' ? children(tried) : children}</div>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <p className="actions">
         <Button type="submit" className="button main">
           {press}

@@ -9,6 +9,7 @@ import { call } from '../sync/wire.ts';
 import { LET_IN } from './labels.ts';
 import { Lettings } from './Lettings.tsx';
 import type { HealthAccount } from './model.ts';
+import { Wrong } from '../parts/Wrong.tsx';
 
 interface PressProps {
   readonly account: HealthAccount;
@@ -79,9 +80,7 @@ export function LetIn({ self, met }: LetInProps) {
     <section aria-labelledby="health-let-in">
       <h2 id="health-let-in">{LET_IN.title}</h2>
       <p>{list ? LET_IN.says : LET_IN.asking}</p>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <ul className="records" aria-label={LET_IN.list}>
         {list?.accounts.map((account) => (
           <Card

@@ -1,10 +1,10 @@
 // Who let whom in to health records, and when, as the journal says.
 import { memberText } from '../../versions/staff.ts';
 import { useBook } from '../journal/useBook.ts';
-import { Scroll } from '../parts/Scroll.tsx';
 import { clock } from '../sync/ServerSection.tsx';
 import { LET_IN } from './labels.ts';
 import type { HealthAccounts, Letting } from './model.ts';
+import { Table } from '../parts/Table.tsx';
 
 interface WhoProps {
   readonly account: string | null;
@@ -46,24 +46,11 @@ export function Lettings({ accounts, lettings }: HealthAccounts) {
       <h3>{LET_IN.log}</h3>
       <p>{lettings.length === 0 ? LET_IN.none : LET_IN.logSays}</p>
       {lettings.length > 0 && (
-        <Scroll label={LET_IN.log} className="wide-table">
-          <table>
-            <thead>
-              <tr>
-                {LET_IN.columns.map((column) => (
-                  <th key={column} scope="col">
-                    {column}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {lettings.map((letting) => (
-                <Row key={letting.number} letting={letting} accounts={accounts} />
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
+        <Table label={LET_IN.log} columns={LET_IN.columns}>
+          {lettings.map((letting) => (
+            <Row key={letting.number} letting={letting} accounts={accounts} />
+          ))}
+        </Table>
       )}
       {isCut && <p className="quiet">{LET_IN.older}</p>}
     </>

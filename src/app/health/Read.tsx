@@ -13,6 +13,7 @@ import { READ, REASONS } from './labels.ts';
 import type { HealthReading, HealthRecords } from './model.ts';
 import { Records } from './Records.tsx';
 import { Whose } from './Whose.tsx';
+import { Wrong } from '../parts/Wrong.tsx';
 
 export interface PartProps {
   /** Told of every refusal; gives the sentence for it. */
@@ -129,9 +130,7 @@ export function Read({ met }: PartProps) {
         }}
       >
         <Question asked={asked} set={setAsked} />
-        <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-          {wrong}
-        </p>
+        <Wrong text={wrong} />
         <p className="actions">
           <Button type="submit" className="button main">
             {READ.press}

@@ -3,13 +3,14 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { memberText } from '../../versions/staff.ts';
 import { useBook } from '../journal/useBook.ts';
-import { Scroll } from '../parts/Scroll.tsx';
 import { clock } from '../sync/ServerSection.tsx';
 import { call } from '../sync/wire.ts';
 import { READINGS, REASONS } from './labels.ts';
 import type { Refused } from '../door/model.ts';
 import type { Reading } from './model.ts';
 import type { PartProps } from './Read.tsx';
+import { Table } from '../parts/Table.tsx';
+import { Wrong } from '../parts/Wrong.tsx';
 
 const AT_ONCE = 50;
 
@@ -41,26 +42,13 @@ function Row({ reading }: { readonly reading: Reading }) {
   );
 }
 
-function Table({ readings }: { readonly readings: readonly Reading[] }) {
+function Rows({ readings }: { readonly readings: readonly Reading[] }) {
   return (
-    <Scroll label={READINGS.list} className="wide-table">
-      <table>
-        <thead>
-          <tr>
-            {READINGS.columns.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {readings.map((reading) => (
-            <Row key={reading.number} reading={reading} />
-          ))}
-        </tbody>
-      </table>
-    </Scroll>
+    <Table label={READINGS.list} columns={READINGS.columns}>
+      {readings.map((reading) => (
+        <Row key={reading.number} reading={reading} />
+      ))}
+    </Table>
   );
 }
 
@@ -91,10 +79,8 @@ export function Readings({ met }: PartProps) {
         </Button>
         <output>{says}</output>
       </p>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
-      {shown.length > 0 && <Table readings={shown} />}
+      <Wrong text={wrong} />
+      {shown.length > 0 && <Rows readings={shown} />}
       {all && all.length > most && (
         <Button className="button" onPress={() => setMost(most + AT_ONCE)}>
           {READINGS.older}

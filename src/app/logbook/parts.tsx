@@ -12,6 +12,7 @@ import { OneOf } from '../parts/Choices.tsx';
 import { Labelled } from '../parts/Labelled.tsx';
 import { LOG } from './labels.ts';
 import { localOf, type When } from './model.ts';
+import { Wrong } from '../parts/Wrong.tsx';
 
 const { forms } = LOG;
 
@@ -139,9 +140,7 @@ export function EntryForm({ title, press, kind, entry, listsAbove = false, child
         <Who label={forms.by} value={by} set={setBy} />
       </div>
       {!listsAbove && <NotListed />}
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <p className="actions">
         <Button
           type="submit"

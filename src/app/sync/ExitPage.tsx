@@ -2,7 +2,7 @@
 // unit's chain, each line with the clock of the device that wrote it.
 import { Link } from 'wouter';
 import { clockNotes, isOfExit, type Told } from '../../sync/account.ts';
-import { Scroll } from '../parts/Scroll.tsx';
+import { Table } from '../parts/Table.tsx';
 import { useTitle } from '../parts/useTitle.ts';
 import { ACCOUNT, LINES } from './labels.ts';
 import { clock } from './ServerSection.tsx';
@@ -59,24 +59,11 @@ export function ExitPage({ exit }: { readonly exit: string }) {
       </p>
       <p className="quiet">{ACCOUNT.order}</p>
       {lines && (
-        <Scroll label={ACCOUNT.title} className="wide-table">
-          <table>
-            <thead>
-              <tr>
-                {[ACCOUNT.place, ACCOUNT.device, ACCOUNT.clock, ACCOUNT.what].map((head) => (
-                  <th key={head} scope="col">
-                    {head}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {lines.map((told) => (
-                <Row key={told.entry.hash} told={told} />
-              ))}
-            </tbody>
-          </table>
-        </Scroll>
+        <Table label={ACCOUNT.title} columns={[ACCOUNT.place, ACCOUNT.device, ACCOUNT.clock, ACCOUNT.what]}>
+          {lines.map((told) => (
+            <Row key={told.entry.hash} told={told} />
+          ))}
+        </Table>
       )}
       {account && <Clocks account={account} />}
     </div>

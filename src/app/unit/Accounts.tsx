@@ -14,6 +14,7 @@ import { type Once, OncePassword } from './OncePassword.tsx';
 import { RoleField } from './RoleField.tsx';
 import { abilitiesOf } from './roles.ts';
 import { useList } from '../door/useList.ts';
+import { Wrong } from '../parts/Wrong.tsx';
 
 interface Draft {
   readonly name: string;
@@ -90,9 +91,7 @@ export function Accounts({ self, met }: AccountsProps) {
     <section aria-labelledby="unit-accounts">
       <h2 id="unit-accounts">{ACCOUNTS.title}</h2>
       <p>{list ? ACCOUNTS.says : LISTS.asking}</p>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <ul className="records">
         {all.map((account) => (
           <AccountCard

@@ -1,10 +1,11 @@
 // The invented unit by one press, and its people with their passwords, shown once.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { Scroll } from '../parts/Scroll.tsx';
 import { DEMO } from './labels.ts';
 import { ROLE } from './leadLabels.ts';
 import type { People } from './model.ts';
+import { Table } from '../parts/Table.tsx';
+import { Wrong } from '../parts/Wrong.tsx';
 
 /** `make` gives why it was not made. */
 export function Demo({ make }: { readonly make: () => Promise<string> }) {
@@ -13,9 +14,7 @@ export function Demo({ make }: { readonly make: () => Promise<string> }) {
     <section className="demo" aria-labelledby="unit-demo">
       <h2 id="unit-demo">{DEMO.title}</h2>
       <p>{DEMO.says}</p>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <p className="actions">
         <Button
           className="button"
@@ -40,30 +39,17 @@ export function DemoPeople({ people, go }: PeopleProps) {
     <section className="demo" aria-labelledby="unit-people">
       <h2 id="unit-people">{DEMO.made}</h2>
       <p>{DEMO.people}</p>
-      <Scroll label={DEMO.list} className="wide-table">
-        <table>
-          <thead>
-            <tr>
-              {DEMO.columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {people.map(({ name, role, password }) => (
-              <tr key={name}>
-                <th scope="row">{name}</th>
-                <td>{ROLE[role]}</td>
-                <td>
-                  <code>{password}</code>
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scroll>
+      <Table label={DEMO.list} columns={DEMO.columns}>
+        {people.map(({ name, role, password }) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td>{ROLE[role]}</td>
+            <td>
+              <code>{password}</code>
+            </td>
+          </tr>
+        ))}
+      </Table>
       <p className="actions">
         <Button className="button main" onPress={go}>
           {DEMO.go}

@@ -10,6 +10,7 @@ import { UNIT } from './labels.ts';
 import { DEVICES, LISTS, ROLE } from './leadLabels.ts';
 import { clockOff, type Device, isReason } from './model.ts';
 import type { Listed } from '../door/useList.ts';
+import { Wrong } from '../parts/Wrong.tsx';
 
 interface TakeOutProps {
   readonly device: Device;
@@ -101,9 +102,7 @@ export function Devices({ devices: { list, wrong, load }, met }: DevicesProps) {
     <section aria-labelledby="unit-devices">
       <h2 id="unit-devices">{DEVICES.title}</h2>
       <p>{list ? (all.length === 0 ? DEVICES.none : DEVICES.says) : LISTS.asking}</p>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <ul className="records">{all.filter(({ revokedAt }) => revokedAt === null).map(card)}</ul>
       <output ref={told} tabIndex={-1} className="told">
         {said}

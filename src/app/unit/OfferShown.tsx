@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { landOn } from '../parts/useLanding.ts';
 import { PAIR } from './leadLabels.ts';
 import { type Device, hasJoined, isOwnMachine, leftText, type Offer } from './model.ts';
+import { Wrong } from '../parts/Wrong.tsx';
 
 const SECOND_MS = 1000;
 /** How often it is asked whether the tablet has joined. The house's own choice. */
@@ -85,9 +86,7 @@ export function OfferShown({ offer, label, until, before, devices, load, again, 
       </h3>
       {says === '' && <Code offer={offer} left={left} />}
       <output className="told">{says}</output>
-      <p role="alert" className={wrong === '' ? '' : 'wrong'}>
-        {wrong}
-      </p>
+      <Wrong text={wrong} />
       <p className="actions">
         {!joined && (
           <Button
